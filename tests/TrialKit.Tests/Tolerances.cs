@@ -1,0 +1,8 @@
+namespace TrialKit.Tests;
+
+/// <summary>How closely a value must agree with its reference, by the kind of quantity, and why.</summary>
+internal static class Tolerances
+{
+    /// <summary>Relative. A closed form differs from its reference by rounding only.</summary>
+    public const double ClosedForm = 1e-9;
+}
