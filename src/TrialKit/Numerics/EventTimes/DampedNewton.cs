@@ -67,7 +67,7 @@ internal sealed class DampedNewton
             best.Iterations++;
             if (!SmallSystem.SolvePositive(best.Hessian, -1.0, damping * scale, best.Gradient, factor, step))
             {
-                damping = Math.Max(10.0 * damping, 1e-4);
+                damping = Math.Max(30.0 * damping, 1e-9);
                 if (damping > 1e12)
                 {
                     break;
@@ -109,7 +109,7 @@ internal sealed class DampedNewton
                 hessian.CopyTo(best.Hessian);
                 best.Value = value;
                 best.GradientNorm = norm;
-                damping = damping < 1e-6 ? 0.0 : 0.1 * damping;
+                damping = damping < 1e-11 ? 0.0 : 0.03 * damping;
                 if (stalled)
                 {
                     break;
@@ -122,7 +122,7 @@ internal sealed class DampedNewton
                     break;
                 }
 
-                damping = Math.Max(10.0 * damping, 1e-4);
+                damping = Math.Max(30.0 * damping, 1e-9);
             }
         }
 
