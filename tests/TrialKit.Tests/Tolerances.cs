@@ -20,4 +20,31 @@ internal static class Tolerances
 
     /// <summary>Relative. A count over a power of two is exact; the printed reference has 15 digits.</summary>
     public const double ExactCount = 1e-13;
+
+    /// <summary>Absolute. Log-likelihoods stated to six decimals; the maximum is flat, so both sides reach it.</summary>
+    public const double LogLikelihood = 6e-7;
+
+    /// <summary>Absolute. Half a unit of the third decimal, as the value is stated, and the reference's own rounding.</summary>
+    public const double PrintedToThreeDecimals = 5.1e-4;
+
+    /// <summary>Absolute. Half a unit of the fourth decimal, as the value is stated.</summary>
+    public const double PrintedToFourDecimals = 5.1e-5;
+
+    /// <summary>Absolute. Half a unit of the sixth decimal, as the value is stated.</summary>
+    public const double PrintedToSixDecimals = 5.1e-7;
+
+    /// <summary>Relative. The same maximum found in two ways: rounding of the gradient over the curvature.</summary>
+    public const double Maximised = 1e-8;
+
+    /// <summary>Relative. A central difference of step 1e-5 against an analytic derivative.</summary>
+    public const double CentralDifference = 1e-7;
+
+    /// <summary>Relative to the size of the derivatives. A central difference of step 1e-5: its cut-off is about 1e-10 of the third derivative, which on this range is up to a thousand times the others.</summary>
+    public const double DerivativeOfLogMass = 1e-6;
+
+    /// <summary>Absolute. A value its source cut off after the fourth decimal instead of rounding it.</summary>
+    public const double CutToFourDecimals = 1e-4;
+
+    /// <summary>Relative. A standard error from a second search that stops elsewhere within rounding of the same maximum.</summary>
+    public const double RefittedError = 1e-6;
 }
