@@ -6,6 +6,9 @@ internal static class Tolerances
     /// <summary>Relative. A closed form differs from its reference by rounding only.</summary>
     public const double ClosedForm = 1e-9;
 
+    /// <summary>Absolute, F-days and days. Sums of a month of decimals differ from their references by rounding only.</summary>
+    public const double Heat = 1e-9;
+
     /// <summary>Relative. A tail of a distribution: the continued fractions and the reference both round at about 1e-14.</summary>
     public const double DistributionTail = 5e-13;
 
@@ -17,6 +20,7 @@ internal static class Tolerances
 
     /// <summary>Relative. A count over a power of two is exact; the printed reference has 15 digits.</summary>
     public const double ExactCount = 1e-13;
+
     /// <summary>Absolute. Log-likelihoods stated to six decimals; the maximum is flat, so both sides reach it.</summary>
     public const double LogLikelihood = 6e-7;
 
