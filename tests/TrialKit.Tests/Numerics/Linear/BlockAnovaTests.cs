@@ -18,30 +18,30 @@ public class BlockAnovaTests
         foreach (var (line, expected) in new[] { analysis.Blocks, analysis.Treatments, analysis.Error }.Zip(lines))
         {
             var what = $"{trial.Name}, {line.Source}";
-            Close.To(expected.GetProperty("SS").GetDouble(), line.SumOfSquares, Tolerances.ClosedForm, what);
-            Close.To(expected.GetProperty("MS").GetDouble(), line.MeanSquare, Tolerances.ClosedForm, what);
+            Close.Relative(expected.GetProperty("SS").GetDouble(), line.SumOfSquares, Tolerances.ClosedForm, what);
+            Close.Relative(expected.GetProperty("MS").GetDouble(), line.MeanSquare, Tolerances.ClosedForm, what);
             Assert.Equal(expected.GetProperty("df").GetInt32(), line.DegreesOfFreedom);
             if (line.Source != VarianceSource.Error)
             {
-                Close.To(expected.GetProperty("F").GetDouble(), line.F, Tolerances.ClosedForm, what);
-                Close.To(expected.GetProperty("p").GetDouble(), line.P, Tolerances.ClosedForm, what);
+                Close.Relative(expected.GetProperty("F").GetDouble(), line.F, Tolerances.ClosedForm, what);
+                Close.Relative(expected.GetProperty("p").GetDouble(), line.P, Tolerances.ClosedForm, what);
             }
         }
 
-        Close.To(trial.Number("total_SS"), analysis.TotalSumOfSquares, Tolerances.ClosedForm, trial.Name);
-        Close.To(trial.Number("grand_mean"), analysis.GrandMean, Tolerances.ClosedForm, trial.Name);
-        Close.To(trial.Number("cv_percent"), analysis.CoefficientOfVariation, Tolerances.ClosedForm, trial.Name);
-        Close.To(trial.Number("relative_efficiency_vs_crd"), analysis.BlockEfficiency, Tolerances.ClosedForm, trial.Name);
-        Close.To(trial.Number("sed"), analysis.DifferenceStandardError(0, 1), Tolerances.ClosedForm, trial.Name);
-        Close.To(trial.Number("se_mean"), analysis.MeanStandardError(0), Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("total_SS"), analysis.TotalSumOfSquares, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("grand_mean"), analysis.GrandMean, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("cv_percent"), analysis.CoefficientOfVariation, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("relative_efficiency_vs_crd"), analysis.BlockEfficiency, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("sed"), analysis.DifferenceStandardError(0, 1), Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("se_mean"), analysis.MeanStandardError(0), Tolerances.ClosedForm, trial.Name);
         foreach (var mean in trial.Values.GetProperty("means").EnumerateObject())
         {
-            Close.To(mean.Value.GetDouble(), analysis.Means[trial.TreatmentOf(mean.Name)], Tolerances.ClosedForm, mean.Name);
+            Close.Relative(mean.Value.GetDouble(), analysis.Means[trial.TreatmentOf(mean.Name)], Tolerances.ClosedForm, mean.Name);
         }
 
         var sed = analysis.DifferenceStandardError(0, 1)!.Value;
-        Close.To(trial.Number("lsd", "a05"), LeastSignificantDifference.Of(sed, analysis.Error.DegreesOfFreedom, 0.05), Tolerances.ClosedForm, trial.Name);
-        Close.To(trial.Number("lsd", "a10"), LeastSignificantDifference.Of(sed, analysis.Error.DegreesOfFreedom, 0.10), Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("lsd", "a05"), LeastSignificantDifference.Of(sed, analysis.Error.DegreesOfFreedom, 0.05), Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("lsd", "a10"), LeastSignificantDifference.Of(sed, analysis.Error.DegreesOfFreedom, 0.10), Tolerances.ClosedForm, trial.Name);
     }
 
     [Theory]
@@ -54,9 +54,9 @@ public class BlockAnovaTests
         var test = NonAdditivity.Of(BlockAnova.Of(trial.Y, trial.Block, trial.Treatment));
 
         Assert.NotNull(test);
-        Close.To(trial.Number("tukey_nonadd", "SS"), test.SumOfSquares, Tolerances.ClosedForm, trial.Name);
-        Close.To(trial.Number("tukey_nonadd", "F"), test.F, Tolerances.ClosedForm, trial.Name);
-        Close.To(trial.Number("tukey_nonadd", "p"), test.P, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("tukey_nonadd", "SS"), test.SumOfSquares, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("tukey_nonadd", "F"), test.F, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("tukey_nonadd", "p"), test.P, Tolerances.ClosedForm, trial.Name);
         Assert.Equal((int)trial.Number("tukey_nonadd", "df2"), test.DegreesOfFreedom);
     }
 
@@ -69,8 +69,8 @@ public class BlockAnovaTests
 
         var test = Friedman.Of(trial.Y, trial.Block, trial.Treatment);
 
-        Close.To(trial.Number("friedman", "chi2"), test.ChiSquare, Tolerances.ClosedForm, trial.Name);
-        Close.To(trial.Number("friedman", "p"), test.P, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("friedman", "chi2"), test.ChiSquare, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("friedman", "p"), test.P, Tolerances.ClosedForm, trial.Name);
     }
 
     [Fact]
@@ -81,27 +81,27 @@ public class BlockAnovaTests
         var analysis = BlockAnova.Of(trial.Y, trial.Block, trial.Treatment);
         var plug = MissingCell.Of(trial.Y, trial.Block, trial.Treatment);
 
-        Close.To(trial.Number("SS_block_seq"), analysis.Blocks.SumOfSquares, Tolerances.ClosedForm, trial.Name);
-        Close.To(trial.Number("SS_trt_adj"), analysis.Treatments.SumOfSquares, Tolerances.ClosedForm, trial.Name);
-        Close.To(trial.Number("SSE"), analysis.Error.SumOfSquares, Tolerances.ClosedForm, trial.Name);
-        Close.To(trial.Number("F"), analysis.Treatments.F, Tolerances.ClosedForm, trial.Name);
-        Close.To(trial.Number("p"), analysis.Treatments.P, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("SS_block_seq"), analysis.Blocks.SumOfSquares, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("SS_trt_adj"), analysis.Treatments.SumOfSquares, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("SSE"), analysis.Error.SumOfSquares, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("F"), analysis.Treatments.F, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("p"), analysis.Treatments.P, Tolerances.ClosedForm, trial.Name);
         Assert.Equal((int)trial.Number("df_err"), analysis.Error.DegreesOfFreedom);
         foreach (var name in trial.Treatments)
         {
-            Close.To(trial.Number("lsmeans", name), analysis.Means[trial.TreatmentOf(name)], Tolerances.ClosedForm, name);
-            Close.To(trial.Number("lsmeans_se", name), analysis.MeanStandardError(trial.TreatmentOf(name)), Tolerances.ClosedForm, name);
+            Close.Relative(trial.Number("lsmeans", name), analysis.Means[trial.TreatmentOf(name)], Tolerances.ClosedForm, name);
+            Close.Relative(trial.Number("lsmeans_se", name), analysis.MeanStandardError(trial.TreatmentOf(name)), Tolerances.ClosedForm, name);
         }
 
         foreach (var pair in trial.Values.GetProperty("pairs").EnumerateObject())
         {
             var sides = pair.Name.Split(" - ").Select(trial.TreatmentOf).ToArray();
-            Close.To(pair.Value.GetDouble(), analysis.Difference(sides[0], sides[1]), Tolerances.ClosedForm, pair.Name);
-            Close.To(trial.Number("pairs_se", pair.Name), analysis.DifferenceStandardError(sides[0], sides[1]), Tolerances.ClosedForm, pair.Name);
+            Close.Relative(pair.Value.GetDouble(), analysis.Difference(sides[0], sides[1]), Tolerances.ClosedForm, pair.Name);
+            Close.Relative(trial.Number("pairs_se", pair.Name), analysis.DifferenceStandardError(sides[0], sides[1]), Tolerances.ClosedForm, pair.Name);
         }
 
-        Close.To(trial.Number("missing_estimate"), plug.Estimate, Tolerances.ClosedForm, trial.Name);
-        Close.To(trial.Number("SS_trt_adj"), plug.TreatmentSumOfSquares, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("missing_estimate"), plug.Estimate, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("SS_trt_adj"), plug.TreatmentSumOfSquares, Tolerances.ClosedForm, trial.Name);
 
         // Printed by Hildebrand and Poey 1985: 228.67 before and 32.67 of bias.
         Assert.Equal(228.67, plug.PluggedTreatmentSumOfSquares, 0.005);
@@ -115,23 +115,23 @@ public class BlockAnovaTests
 
         var analysis = BlockAnova.Of(trial.Y, trial.Block, trial.Treatment);
 
-        Close.To(trial.Number("trt_adj_SS"), analysis.Treatments.SumOfSquares, Tolerances.ClosedForm, trial.Name);
-        Close.To(trial.Number("trt_F"), analysis.Treatments.F, Tolerances.ClosedForm, trial.Name);
-        Close.To(trial.Number("trt_p"), analysis.Treatments.P, Tolerances.ClosedForm, trial.Name);
-        Close.To(trial.Number("MSE"), analysis.ErrorMeanSquare, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("trt_adj_SS"), analysis.Treatments.SumOfSquares, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("trt_F"), analysis.Treatments.F, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("trt_p"), analysis.Treatments.P, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("MSE"), analysis.ErrorMeanSquare, Tolerances.ClosedForm, trial.Name);
         Assert.Equal((int)trial.Number("df"), analysis.Error.DegreesOfFreedom);
         foreach (var name in trial.Treatments)
         {
-            Close.To(trial.Number("lsmeans", name), analysis.Means[trial.TreatmentOf(name)], Tolerances.ClosedForm, name);
-            Close.To(trial.Number("lsmeans_se", name), analysis.MeanStandardError(trial.TreatmentOf(name)), Tolerances.ClosedForm, name);
+            Close.Relative(trial.Number("lsmeans", name), analysis.Means[trial.TreatmentOf(name)], Tolerances.ClosedForm, name);
+            Close.Relative(trial.Number("lsmeans_se", name), analysis.MeanStandardError(trial.TreatmentOf(name)), Tolerances.ClosedForm, name);
         }
 
         foreach (var pair in trial.Values.GetProperty("pairs").EnumerateArray())
         {
             var name = pair.GetProperty("contrast").GetString()!;
             var sides = name.Split(" - ").Select(trial.TreatmentOf).ToArray();
-            Close.To(pair.GetProperty("est").GetDouble(), analysis.Difference(sides[0], sides[1]), Tolerances.ClosedForm, name);
-            Close.To(pair.GetProperty("se").GetDouble(), analysis.DifferenceStandardError(sides[0], sides[1]), Tolerances.ClosedForm, name);
+            Close.Relative(pair.GetProperty("est").GetDouble(), analysis.Difference(sides[0], sides[1]), Tolerances.ClosedForm, name);
+            Close.Relative(pair.GetProperty("se").GetDouble(), analysis.DifferenceStandardError(sides[0], sides[1]), Tolerances.ClosedForm, name);
         }
 
         Assert.Null(analysis.BlockEfficiency);
@@ -168,8 +168,8 @@ public class BlockAnovaTests
         Assert.Equal(FStatus.NoErrorDegrees, analysis.Treatments.Status);
         Assert.Null(analysis.DifferenceStandardError(0, 1));
         Assert.Null(analysis.CoefficientOfVariation);
-        Close.To(3, analysis.Means[0], Tolerances.Rounding, "mean of one observation");
-        Close.To(9, analysis.Means[2], Tolerances.Rounding, "mean of one observation");
+        Close.Relative(3, analysis.Means[0], Tolerances.Rounding, "mean of one observation");
+        Close.Relative(9, analysis.Means[2], Tolerances.Rounding, "mean of one observation");
     }
 
     [Fact]
@@ -182,10 +182,10 @@ public class BlockAnovaTests
         var with = BlockAnova.Of([10, 12, 17, 20, 23, 30, 31, 99], block, treatment);
         var without = BlockAnova.Of([10, 12, 17, 20, 23, 30, 31], block.AsSpan(..^1), treatment.AsSpan(..^1));
 
-        Close.To(without.Difference(1, 0), with.Difference(1, 0), Tolerances.Rounding, "difference of 1 and 0");
-        Close.To(without.ErrorMeanSquare!.Value, with.ErrorMeanSquare, Tolerances.Rounding, "error mean square");
-        Close.To(2, with.Difference(1, 0), Tolerances.Rounding, "mean of 2, 3, 1");
-        Close.To(7, with.Difference(2, 0), Tolerances.Rounding, "17 less 10: in block 0 treatments 0 and 1 stand as far apart as elsewhere");
+        Close.Relative(without.Difference(1, 0), with.Difference(1, 0), Tolerances.Rounding, "difference of 1 and 0");
+        Close.Relative(without.ErrorMeanSquare!.Value, with.ErrorMeanSquare, Tolerances.Rounding, "error mean square");
+        Close.Relative(2, with.Difference(1, 0), Tolerances.Rounding, "mean of 2, 3, 1");
+        Close.Relative(7, with.Difference(2, 0), Tolerances.Rounding, "17 less 10: in block 0 treatments 0 and 1 stand as far apart as elsewhere");
         Assert.Equal(2, with.Error.DegreesOfFreedom);
     }
 
@@ -227,23 +227,23 @@ public class BlockAnovaTests
 
                 var plain = BlockAnova.Of(y, block, treatment);
                 var what = $"{treatments} treatments, {blocks} blocks, seed {seed}";
-                Close.To(
+                Close.Relative(
                     plain.TotalSumOfSquares,
                     plain.Blocks.SumOfSquares + plain.Treatments.SumOfSquares + plain.Error.SumOfSquares,
                     Tolerances.ClosedForm,
                     $"{what}: lines add up");
 
                 var relabelled = BlockAnova.Of(y, block, [.. treatment.Select(t => treatments - 1 - t)]);
-                Close.To(plain.Treatments.F!.Value, relabelled.Treatments.F, Tolerances.ClosedForm, $"{what}: relabelled");
-                Close.ToWithin(-plain.Difference(0, 1), relabelled.Difference(treatments - 2, treatments - 1), Tolerances.ClosedForm, 10, $"{what}: relabelled");
+                Close.Relative(plain.Treatments.F!.Value, relabelled.Treatments.F, Tolerances.ClosedForm, $"{what}: relabelled");
+                Close.Absolute(-plain.Difference(0, 1), relabelled.Difference(treatments - 2, treatments - 1), Tolerances.ClosedForm * 10, $"{what}: relabelled");
 
                 var moved = BlockAnova.Of(y, [.. block.Select(b => blocks - 1 - b)], treatment);
-                Close.To(plain.Treatments.F.Value, moved.Treatments.F, Tolerances.ClosedForm, $"{what}: blocks permuted");
+                Close.Relative(plain.Treatments.F.Value, moved.Treatments.F, Tolerances.ClosedForm, $"{what}: blocks permuted");
 
                 var scaled = BlockAnova.Of([.. y.Select(v => (v * 2.54) + 100)], block, treatment);
-                Close.To(plain.Treatments.F.Value, scaled.Treatments.F, Tolerances.ClosedForm, $"{what}: other unit");
-                Close.ToWithin(2.54 * plain.Difference(0, 1), scaled.Difference(0, 1), Tolerances.ClosedForm, 10, $"{what}: other unit");
-                Close.To(2.54 * plain.DifferenceStandardError(0, 1)!.Value, scaled.DifferenceStandardError(0, 1), Tolerances.ClosedForm, what);
+                Close.Relative(plain.Treatments.F.Value, scaled.Treatments.F, Tolerances.ClosedForm, $"{what}: other unit");
+                Close.Absolute(2.54 * plain.Difference(0, 1), scaled.Difference(0, 1), Tolerances.ClosedForm * 10, $"{what}: other unit");
+                Close.Relative(2.54 * plain.DifferenceStandardError(0, 1)!.Value, scaled.DifferenceStandardError(0, 1), Tolerances.ClosedForm, what);
             },
             iter: 300);
     }
@@ -258,8 +258,8 @@ public class BlockAnovaTests
 
         var scaled = BlockAnova.Of([.. trial.Y.Select(v => v * unit)], trial.Block, trial.Treatment);
 
-        Close.To(plain.Treatments.F!.Value, scaled.Treatments.F, Tolerances.ClosedForm, trial.Name);
-        Close.To(plain.ErrorMeanSquare!.Value * unit * unit, scaled.ErrorMeanSquare, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(plain.Treatments.F!.Value, scaled.Treatments.F, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(plain.ErrorMeanSquare!.Value * unit * unit, scaled.ErrorMeanSquare, Tolerances.ClosedForm, trial.Name);
     }
 
     [Fact]
@@ -279,8 +279,8 @@ public class BlockAnovaTests
         var direct = LeastSquares.Fit(design, trial.Y);
         var analysis = BlockAnova.Of(trial.Y, trial.Block, trial.Treatment);
 
-        Close.To(direct.ResidualSumOfSquares, analysis.Error.SumOfSquares, Tolerances.ClosedForm, trial.Name);
-        Close.To(direct.Coefficients[5], analysis.Difference(1, 0), Tolerances.ClosedForm, trial.Name);
-        Close.To(direct.StandardError(5)!.Value, analysis.DifferenceStandardError(1, 0), Tolerances.ClosedForm, trial.Name);
+        Close.Relative(direct.ResidualSumOfSquares, analysis.Error.SumOfSquares, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(direct.Coefficients[5], analysis.Difference(1, 0), Tolerances.ClosedForm, trial.Name);
+        Close.Relative(direct.StandardError(5)!.Value, analysis.DifferenceStandardError(1, 0), Tolerances.ClosedForm, trial.Name);
     }
 }

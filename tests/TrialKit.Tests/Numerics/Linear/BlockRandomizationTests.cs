@@ -14,7 +14,7 @@ public class BlockRandomizationTests
         Assert.True(test.IsExact);
         Assert.Equal((long)trial.Number("n"), test.Arrangements);
         Assert.Equal((long)trial.Number("count_ge"), test.Hits);
-        Close.To(trial.Number("p"), test.P, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("p"), test.P, Tolerances.ClosedForm, trial.Name);
     }
 
     [Fact]
@@ -75,7 +75,7 @@ public class BlockRandomizationTests
 
         // 1.0e-3 is the standard error of p near .02 and .04 over 40 000 draws; the F test says .0219.
         Assert.InRange(first.P, 0.005, 0.045);
-        Close.ToWithin(first.P, other.P, 6e-3, 1, "two seeds, six standard errors of a share near .02");
+        Close.Absolute(first.P, other.P, 6e-3, "two seeds, six standard errors of a share near .02");
     }
 
     [Fact]

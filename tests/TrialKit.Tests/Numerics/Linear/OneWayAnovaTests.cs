@@ -47,15 +47,15 @@ public class OneWayAnovaTests
         var analysis = OneWayAnova.Of(trial.Y, trial.Treatment);
 
         var lines = trial.Values.GetProperty("anova");
-        Close.To(lines[0].GetProperty("SS").GetDouble(), analysis.Groups.SumOfSquares, Tolerances.ClosedForm, trial.Name);
-        Close.To(lines[0].GetProperty("F").GetDouble(), analysis.Groups.F, Tolerances.ClosedForm, trial.Name);
-        Close.To(lines[0].GetProperty("p").GetDouble(), analysis.Groups.P, Tolerances.ClosedForm, trial.Name);
-        Close.To(lines[1].GetProperty("SS").GetDouble(), analysis.Error.SumOfSquares, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(lines[0].GetProperty("SS").GetDouble(), analysis.Groups.SumOfSquares, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(lines[0].GetProperty("F").GetDouble(), analysis.Groups.F, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(lines[0].GetProperty("p").GetDouble(), analysis.Groups.P, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(lines[1].GetProperty("SS").GetDouble(), analysis.Error.SumOfSquares, Tolerances.ClosedForm, trial.Name);
         foreach (var pair in trial.Values.GetProperty("pairwise").EnumerateArray())
         {
             var contrast = pair.GetProperty("contrast").GetString()!;
             var sides = contrast.Split(" - ").Select(trial.TreatmentOf).ToArray();
-            Close.To(pair.GetProperty("se").GetDouble(), analysis.DifferenceStandardError(sides[0], sides[1]), Tolerances.ClosedForm, contrast);
+            Close.Relative(pair.GetProperty("se").GetDouble(), analysis.DifferenceStandardError(sides[0], sides[1]), Tolerances.ClosedForm, contrast);
         }
     }
 
