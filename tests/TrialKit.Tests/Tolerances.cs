@@ -47,4 +47,18 @@ internal static class Tolerances
 
     /// <summary>Relative. A standard error from a second search that stops elsewhere within rounding of the same maximum.</summary>
     public const double RefittedError = 1e-6;
+    /// <summary>Relative. A value and its mirror image, or two orders of the same sum, differ by a few roundings.</summary>
+    public const double Rounding = 1e-12;
+
+    /// <summary>Relative. Certified coefficients of well and badly conditioned designs, QR of the scaled design.</summary>
+    public const double CertifiedRegression = 1e-9;
+
+    /// <summary>Log relative error of certified F: what data stored in double precision allow where they share few, 7 or 13 leading digits.</summary>
+    public const double CertifiedDigitsEasy = 13;
+
+    /// <inheritdoc cref="CertifiedDigitsEasy"/>
+    public const double CertifiedDigitsAverage = 10;
+
+    /// <inheritdoc cref="CertifiedDigitsEasy"/>
+    public const double CertifiedDigitsHard = 4;
 }
