@@ -1,0 +1,10 @@
+using TrialKit.Ingest.Cells;
+
+namespace TrialKit.Ingest.Tables;
+
+/// <summary>A column that a table may have.</summary>
+/// <param name="Name">The name of the contract, in lower case with underscores.</param>
+/// <param name="Kind">The physical quantity it holds; null when it has no unit.</param>
+/// <param name="Required">Whether the table is incomplete without it.</param>
+/// <param name="Alias">A second name under which it is known.</param>
+internal sealed record Column(string Name, UnitKind? Kind = null, bool Required = false, string? Alias = null);
