@@ -33,8 +33,8 @@ internal static class TomlProblems
     public static Problem EmptyText(ProblemLocation at, string key) => Error("TK210", at,
         $"{Wording.Quote(key)} is empty", "text was expected; leave the line out when there is nothing to say");
 
-    public static Problem TreatmentTwice(ProblemLocation at, string name, ProblemLocation earlier) => Error("TK211", at,
-        $"the treatment {Wording.Quote(name)} is described a second time, after {earlier}", "each treatment was expected once");
+    public static Problem UnknownCrop(ProblemLocation at, string name, IReadOnlyList<string> crops) => Error("TK211", at,
+        $"the crop {Wording.Quote(name)} is not known", $"one of {Wording.Or(crops)} was expected (the nearest is {Wording.Quote(NearestName.Of(name, crops))}), or a section [crop] that defines it");
 
     public static Problem UnknownControl(ProblemLocation at, string name, IReadOnlyList<string> treatments) => Error("TK212", at,
         $"the control {Wording.Quote(name)} is none of the treatments", treatments.Count == 0 ? "the name of a treatment was expected" : $"one of {Wording.Or(treatments)} was expected");
@@ -42,8 +42,11 @@ internal static class TomlProblems
     public static Problem NotAnalysis(ProblemLocation at, string text) => Error("TK213", at,
         $"'analysis' is {Wording.Quote(text)}", "the percentages of N, P2O5, K2O and, when there is sulfur, S were expected, written \"10-34-0\"");
 
-    public static Problem UnknownTable(ProblemLocation at, string key, IReadOnlyList<string> known) => Error("TK214", at,
+    public static Problem NoUnitColumn(ProblemLocation at, string key, IReadOnlyList<string> known) => Error("TK214", at,
         $"{Wording.Quote(key)} under [units] is no column with a unit", $"{Wording.Quote(NearestName.Of(key, known))} is the nearest of {string.Join(", ", known)}");
+
+    public static Problem OtherCurrency(ProblemLocation at, string key, string found, string earlier) => Error("TK215", at,
+        $"{Wording.Quote(key)} is in {Wording.Quote(found)} where {Wording.Quote(earlier)} was used before", "one currency was expected throughout");
 
     private static Problem Error(string code, ProblemLocation at, string found, string expected) =>
         new(code, ProblemSeverity.Error, at, found, expected);

@@ -26,6 +26,9 @@ internal static class Wording
         return builder.Append('\'').ToString();
     }
 
+    /// <summary>The text with line breaks and other control characters shown as spaces.</summary>
+    public static string OneLine(string text) => string.Concat(text.Select(character => char.IsControl(character) ? ' ' : character));
+
     /// <summary>A list as a sentence reads it: <c>in, ft or m</c>.</summary>
     public static string Or(IReadOnlyList<string> choices) => choices.Count switch
     {

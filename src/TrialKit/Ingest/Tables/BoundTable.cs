@@ -63,8 +63,7 @@ internal sealed class BoundTable
             return;
         }
 
-        var unit = string.Empty;
-        var column = columns.FirstOrDefault(candidate => HeaderName.Names(header, candidate, out unit));
+        var column = HeaderName.Find(header, columns, out var unit);
         if (column is null)
         {
             problems.Add(TableProblems.UnknownColumn(at, header, [.. columns.Select(candidate => candidate.Name)]));

@@ -1,6 +1,7 @@
 using System.Text;
 using TrialKit.Ingest.Cells;
 using TrialKit.Ingest.Messages;
+using UnitsNet;
 
 namespace TrialKit.Ingest.Tables;
 
@@ -131,11 +132,21 @@ internal sealed class CellReader(BoundTable table, DateOrder dates, ProblemList 
         return null;
     }
 
+    /// <summary>A length in the column's unit.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="column">The column.</param>
+    /// <param name="zeroAllowed">Whether it may be zero.</param>
+    public Length? Length(int row, BoundColumn column, bool zeroAllowed) =>
+        (zeroAllowed ? NotNegative(row, column) : Positive(row, column)) is { } value ? UnitKinds.ToLength(value, column.Unit!) : null;
+
+    /// <summary>Whether nothing is recorded in the cell.</summary>
+    public bool IsEmpty(int row, BoundColumn column) => !column.Exists || NumberCell.IsNotRecorded(_raw.Utf8(row, column.Index));
+
     /// <summary>Adds an error when a cell that every row needs is not recorded.</summary>
     /// <returns>Whether it is recorded.</returns>
     public bool Require(int row, BoundColumn column)
     {
-        if (!NumberCell.IsNotRecorded(_raw.Utf8(row, column.Index)))
+        if (!IsEmpty(row, column))
         {
             return true;
         }
@@ -146,18 +157,12 @@ internal sealed class CellReader(BoundTable table, DateOrder dates, ProblemList 
 
     private bool IsRecorded(int row, BoundColumn column)
     {
-        if (!column.Exists)
+        if (IsEmpty(row, column))
         {
             return false;
         }
 
-        var cell = _raw.Utf8(row, column.Index);
-        if (NumberCell.IsNotRecorded(cell))
-        {
-            return false;
-        }
-
-        if (cell[0] == '#' && SheetTable.IsError(_raw.Text(row, column.Index)))
+        if (_raw.Utf8(row, column.Index)[0] == '#' && SheetTable.IsError(_raw.Text(row, column.Index)))
         {
             problems.Add(TableProblems.SpreadsheetError(At(row, column), column.Header, Written(row, column)));
             return false;

@@ -6,5 +6,8 @@ namespace TrialKit.Ingest.Tables;
 /// <param name="Name">The name of the contract, in lower case with underscores.</param>
 /// <param name="Kind">The physical quantity it holds; null when it has no unit.</param>
 /// <param name="Required">Whether the table is incomplete without it.</param>
-/// <param name="Alias">A second name under which it is known.</param>
-internal sealed record Column(string Name, UnitKind? Kind = null, bool Required = false, string? Alias = null);
+internal sealed record Column(string Name, UnitKind? Kind = null, bool Required = false)
+{
+    /// <summary>Other names under which it is known.</summary>
+    public IReadOnlyList<string> Aliases { get; init; } = [];
+}

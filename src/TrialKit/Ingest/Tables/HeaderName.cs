@@ -7,19 +7,39 @@ internal static class HeaderName
 {
     private static readonly char[] Separators = [' ', '_', '-', ',', '(', ')', '[', ']', ':', '.', '\t', '\u00A0'];
 
-    /// <summary>Whether a header names a column, and with which unit.</summary>
+    /// <summary>The column that a header names. A reading whose unit is known goes before one that leaves words over, so that
+    /// <c>max temperature (F)</c> is a maximum in F and not <c>max</c> in an unknown unit.</summary>
     /// <param name="header">The header as written.</param>
-    /// <param name="column">The column it may name.</param>
+    /// <param name="columns">The columns it may name.</param>
     /// <param name="unit">What follows the name, as written; empty when nothing does.</param>
-    /// <returns>True when the header is the column's name, or the name followed by what may be a unit.</returns>
-    public static bool Names(string header, Column column, out string unit)
+    /// <returns>Null when it names none.</returns>
+    public static Column? Find(string header, IReadOnlyList<Column> columns, out string unit)
     {
-        if (Matches(header, column.Name, column.Kind, out unit))
+        Column? found = null;
+        unit = string.Empty;
+        foreach (var column in columns)
         {
-            return true;
+            foreach (var name in (IEnumerable<string>)[column.Name, .. column.Aliases])
+            {
+                if (!Matches(header, name, column.Kind, out var rest))
+                {
+                    continue;
+                }
+
+                if (rest.Length == 0 || column.Kind!.Find(rest) is not null)
+                {
+                    unit = rest;
+                    return column;
+                }
+
+                if (found is null)
+                {
+                    (found, unit) = (column, rest);
+                }
+            }
         }
 
-        return column.Alias is not null && Matches(header, column.Alias, column.Kind, out unit);
+        return found;
     }
 
     private static bool Matches(string header, string name, UnitKind? kind, out string unit)

@@ -143,6 +143,31 @@ internal sealed class TomlSection(TomlMap map, string name, ProblemList problems
         }
     }
 
+    /// <summary>An amount of money per one of some units.</summary>
+    /// <param name="key">The key.</param>
+    /// <param name="per">What it may be per.</param>
+    /// <param name="example">How to write one.</param>
+    public MoneyText? Money(string key, IReadOnlyList<string> per, string example)
+    {
+        switch (Find(key))
+        {
+            case null:
+                return null;
+            case TomlNumber number:
+                problems.Add(TomlProblems.BareNumber(number.At, key, number.Written, [.. per.Select(unit => $"$/{unit}")]));
+                return null;
+            case TomlText text when QuantityText.TrySplit(text.Value, out var amount, out var rest) && rest.Split('/') is [var currency, var unit]
+                    && currency.Trim().Length > 0 && per.Contains(unit.Trim(), StringComparer.OrdinalIgnoreCase):
+                return new MoneyText(amount, currency.Trim(), unit.Trim().ToLowerInvariant(), text.At, text.Value);
+            case TomlText text:
+                problems.Add(TomlProblems.NotQuantity(text.At, key, text.Value, example));
+                return null;
+            case var other:
+                Wrong<string>(other, key, $"a quantity with its unit, written \"{example}\"");
+                return null;
+        }
+    }
+
     /// <summary>A section within the section.</summary>
     public TomlSection? Section(string key, string title)
     {
