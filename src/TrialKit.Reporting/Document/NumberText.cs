@@ -24,7 +24,7 @@ public static class NumberText
     public static string Number(double? value, int decimals) => value is { } number ? Number(number, decimals) : Dash;
 
     /// <summary>A difference, with its sign: <c>+0.3</c>, <c>−0.3</c>, <c>0.0</c>.</summary>
-    public static string Signed(double value, int decimals) => Format(value, decimals, plus: true);
+    public static string Difference(double value, int decimals) => Format(value, decimals, plus: true);
 
     /// <summary>A whole number: <c>1,234</c>.</summary>
     public static string Count(int value) => Format(value, 0, plus: false);
