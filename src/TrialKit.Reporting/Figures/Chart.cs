@@ -80,12 +80,13 @@ internal sealed class Chart : IDisposable
         line.LineWidth = width;
     }
 
-    /// <summary>A line that holds each value until the next point.</summary>
-    public void Steps(IEnumerable<(double X, double Y)> points, SKColor color, float width)
+    /// <summary>A filled outline.</summary>
+    public void Area(IEnumerable<(double X, double Y)> outline, SKColor color)
     {
-        var line = plot.Add.ScatterLine(points.Select(point => new Coordinates(point.X, point.Y)).ToArray(), Tone(color));
-        line.LineWidth = width;
-        line.ConnectStyle = ConnectStyle.StepHorizontal;
+        var polygon = plot.Add.Polygon(outline.Select(point => new Coordinates(point.X, point.Y)).ToArray());
+        polygon.FillColor = Tone(color);
+        polygon.LineWidth = 0;
+        polygon.MarkerSize = 0;
     }
 
     /// <summary>Dots.</summary>

@@ -37,17 +37,18 @@ public sealed class EmergenceCurvesFigure(
         var pen = new Pen(canvas);
         var labelRoom = Math.Min(
             area.Width * 0.3f,
-            curves.Select(curve => Pen.Width(curve.Name, FigureStyle.LabelSize, strong: true)).Append(Pen.Width(DayTitle)).Append(Pen.Width(heatTitle)).Max());
+            curves.Select(curve => Pen.Width(curve.Name, FigureStyle.LabelSize, strong: true)).Append(Pen.Width(DayTitle)).Append(Pen.Width(heatTitle)).Max()) + 2;
         var rows = heat.Count > 0 ? 3 : 2;
-        var data = new SKRect(area.Left + LeftRoom, area.Top + TopRoom, area.Right - labelRoom - LabelGap - 2, area.Bottom - (rows * AxisRow) - 7);
+        var data = new SKRect(area.Left + LeftRoom, area.Top + TopRoom, area.Right - labelRoom - LabelGap, area.Bottom - (rows * AxisRow) - 7);
         var lastDay = AllPoints().Max(point => point.Day);
         var highest = Math.Max(1, AllPoints().Max(point => point.Share));
-        using var chart = new Chart(area, data, (0, lastDay * 1.01), (0, 100 * highest));
+        var firstDay = FirstDayShown(lastDay);
+        using var chart = new Chart(area, data, (firstDay, lastDay + (0.01 * (lastDay - firstDay))), (0, 100 * highest));
 
         chart.TicksLeft(Ticks.Round(0, 100 * highest, 4).Values.Select(value => (value, NumberText.Number(value, 0))));
-        var days = DayTicks(data.Width, lastDay);
+        var days = DayTicks(data.Width, firstDay, lastDay);
         chart.TicksBottom(days.Select(day => ((double)day, NumberText.ShortDate(planted.AddDays(day)))));
-        AddLines(chart);
+        AddLines(chart, firstDay);
         chart.Render(canvas);
 
         pen.Text("Seeds up, %", area.Left, area.Top + 6, FigureStyle.Ink, FigureStyle.LabelSize);
@@ -55,26 +56,32 @@ public sealed class EmergenceCurvesFigure(
         DrawNames(pen, chart, labelRoom);
     }
 
-    private void AddLines(Chart chart)
+    private void AddLines(Chart chart, int firstDay)
     {
+        // With many treatments the strips' lines would hide the curves: their dots remain.
+        var joinStrips = curves.Count <= 3;
         foreach (var curve in curves)
         {
             var tone = FigureStyle.Tone(curve.Tone);
-            foreach (var stretch in curve.Undefined ?? [])
+            foreach (var stretch in (curve.Undefined ?? []).Where(stretch => stretch.ToDay > firstDay))
             {
-                chart.Band((stretch.FromDay, stretch.ToDay), (100 * stretch.LowShare, 100 * stretch.HighShare), tone.WithAlpha(46));
+                chart.Band((Math.Max(stretch.FromDay, firstDay), stretch.ToDay), (100 * stretch.LowShare, 100 * stretch.HighShare), tone.WithAlpha(46));
             }
 
             foreach (var strip in curve.Strips.Where(strip => strip.Count > 0))
             {
-                chart.Line(Percent(strip), tone.WithAlpha(150), FigureStyle.ThinStroke);
-                chart.Dots(Percent(strip), tone.WithAlpha(190), 2.6f);
+                if (joinStrips)
+                {
+                    chart.Line(Percent(From(strip, firstDay)), tone.WithAlpha(120), FigureStyle.ThinStroke);
+                }
+
+                chart.Dots(Percent(From(strip, firstDay)), tone.WithAlpha(150), 2.4f);
             }
         }
 
         foreach (var curve in curves.Where(curve => curve.Curve.Count > 0))
         {
-            chart.Line(Percent(curve.Curve), FigureStyle.Tone(curve.Tone), FigureStyle.StrongStroke);
+            chart.Line(Percent(From(curve.Curve, firstDay)), FigureStyle.Tone(curve.Tone), FigureStyle.StrongStroke);
         }
     }
 
@@ -101,7 +108,7 @@ public sealed class EmergenceCurvesFigure(
         var heatRow = line + 9;
         pen.Line(data.Left, line, data.Right, line, FigureStyle.Axis, FigureStyle.HairStroke);
         var free = float.NegativeInfinity;
-        foreach (var tick in heat.OrderBy(tick => tick.Day).Where(tick => chart.X(tick.Day) <= data.Right + 0.5f))
+        foreach (var tick in heat.OrderBy(tick => tick.Day).Where(tick => chart.X(tick.Day) >= data.Left - 0.5f && chart.X(tick.Day) <= data.Right + 0.5f))
         {
             var x = chart.X(tick.Day);
             pen.Line(x, line, x, line + 3, FigureStyle.Axis, FigureStyle.HairStroke);
@@ -135,10 +142,35 @@ public sealed class EmergenceCurvesFigure(
         }
     }
 
-    private static List<int> DayTicks(float width, double lastDay)
+    private static List<int> DayTicks(float width, int firstDay, double lastDay)
     {
-        var step = Ticks.DayStep(lastDay, Math.Max(2, (int)(width / 46)));
-        return [.. Enumerable.Range(0, (int)(lastDay / step) + 1).Select(i => i * step)];
+        var step = Ticks.DayStep(lastDay - firstDay, Math.Max(2, (int)(width / 46)));
+        return [.. Enumerable.Range(0, (int)((lastDay - firstDay) / step) + 1).Select(i => firstDay + (i * step))];
+    }
+
+    // The days before anything is up are cut where they would take a sixth of the paper or more; two of them remain.
+    private int FirstDayShown(double lastDay)
+    {
+        var up = AllPoints().Where(point => point.Share > 0.01).Select(point => point.Day).DefaultIfEmpty(0).Min();
+        var first = (int)Math.Floor(up) - 2;
+        return first >= lastDay / 6 ? first : 0;
+    }
+
+    // The points from a day on; the line is cut at that day where it crosses it.
+    private static IEnumerable<CurvePoint> From(IReadOnlyList<CurvePoint> points, int day)
+    {
+        for (var i = 0; i < points.Count; i++)
+        {
+            if (points[i].Day >= day)
+            {
+                yield return points[i];
+            }
+            else if (i + 1 < points.Count && points[i + 1].Day > day)
+            {
+                var part = (day - points[i].Day) / (points[i + 1].Day - points[i].Day);
+                yield return new CurvePoint(day, points[i].Share + (part * (points[i + 1].Share - points[i].Share)));
+            }
+        }
     }
 
     private IEnumerable<CurvePoint> AllPoints() => curves.SelectMany(curve => curve.Curve.Concat(curve.Strips.SelectMany(strip => strip)));

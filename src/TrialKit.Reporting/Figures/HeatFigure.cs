@@ -53,7 +53,8 @@ public sealed class HeatFigure(
         pen.Text($"Heat since {NumberText.ShortDate(days[0].Date)}, {unit}", area.Left, area.Top + 6, FigureStyle.Ink, FigureStyle.LabelSize);
         pen.Text($"Heat of each day, {unit}", area.Left, split + 4, FigureStyle.Ink, FigureStyle.LabelSize);
         pen.Text(endText, sum.X(days.Count - 1) + 6, sum.Y(sums[^1].Sum), FigureStyle.Treatments[0], FigureStyle.LabelSize, strong: true);
-        DrawEvents(pen, sum, sums, below.Bottom);
+        DrawEvents(pen, sum, sums);
+        DrawMissing(pen, daily);
     }
 
     private void AddBars(Chart chart)
@@ -67,8 +68,19 @@ public sealed class HeatFigure(
         }
     }
 
+    private void DrawMissing(Pen pen, Chart chart)
+    {
+        for (var i = 0; i < days.Count; i++)
+        {
+            if (days[i].Heat is null)
+            {
+                pen.Text(NumberText.Dash, chart.X(i), chart.Data.Bottom - 6, FigureStyle.Quiet, place: TextPlace.Middle);
+            }
+        }
+    }
+
     // Event names hang from the top of the plot, left of the curve, each on a line of its own.
-    private void DrawEvents(Pen pen, Chart chart, List<(HeatDay Day, double Sum)> sums, float foot)
+    private void DrawEvents(Pen pen, Chart chart, List<(HeatDay Day, double Sum)> sums)
     {
         var placed = 0;
         foreach (var each in events.OrderBy(each => each.Date))
@@ -80,8 +92,8 @@ public sealed class HeatFigure(
             }
 
             var x = chart.X(i);
-            var y = chart.Data.Top + 5 + (placed * 13);
-            pen.Line(x, y + 6, x, foot, FigureStyle.Axis, FigureStyle.HairStroke);
+            var y = chart.Data.Top + 12 + (placed * 13);
+            pen.Line(x, y + 6, x, chart.Data.Bottom, FigureStyle.Axis, FigureStyle.HairStroke);
             pen.Dot(x, chart.Y(sums[i].Sum), FigureStyle.StripDot, FigureStyle.Treatments[0]);
             var text = Pen.Shorten(each.Text, chart.Data.Width);
             var width = Pen.Width(text);

@@ -20,6 +20,9 @@ internal enum TextPlace
 /// <param name="canvas">Where they are drawn; one unit is a point.</param>
 internal sealed class Pen(SKCanvas canvas)
 {
+    // A text that was measured for its room must fit it in spite of single precision.
+    private const float Rounding = 0.05f;
+
     /// <summary>A straight line.</summary>
     public void Line(float x1, float y1, float x2, float y2, SKColor color, float width)
     {
@@ -91,7 +94,7 @@ internal sealed class Pen(SKCanvas canvas)
 
     /// <summary>The text, or as much of it as fits with an ellipsis behind it.</summary>
     public static string Shorten(string text, float width, float size = FigureStyle.SmallSize, bool strong = false) =>
-        TextMeasure.Shorten(PrintableText.Clean(text), strong ? BundledFace.SemiBold : BundledFace.Regular, size, width);
+        TextMeasure.Shorten(PrintableText.Clean(text), strong ? BundledFace.SemiBold : BundledFace.Regular, size, width + Rounding);
 
     private static SKPaint Stroke(SKColor color, float width) =>
         new() { Color = color, StrokeWidth = width, Style = SKPaintStyle.Stroke, IsAntialias = true, StrokeCap = SKStrokeCap.Butt };

@@ -57,12 +57,12 @@ public sealed class SpacingFigure(
         var outline = new List<(double X, double Y)> { (edges[0], 0) };
         for (var i = 0; i < each.Shares.Count; i++)
         {
-            chart.Band((edges[i], edges[i + 1]), (0, 100 * each.Shares[i]), tone.WithAlpha(30));
             outline.Add((edges[i], 100 * each.Shares[i]));
             outline.Add((edges[i + 1], 100 * each.Shares[i]));
         }
 
         outline.Add((edges[^1], 0));
+        chart.Area(outline, tone.WithAlpha(30));
         chart.Line(outline, tone, 1.5f);
     }
 

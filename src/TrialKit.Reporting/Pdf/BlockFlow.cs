@@ -69,7 +69,7 @@ internal sealed class BlockFlow(double width, double height)
                 AddNote(note);
                 break;
             case Rule:
-                slabs.Add(new Slab(0.6, [new PlacedFill(new Box(0, 0, width, 0.6), FigureStyle.Axis)]) { SpaceBefore = 14 });
+                slabs.Add(new Slab(6.6, [new PlacedFill(new Box(0, 0, width, 0.6), FigureStyle.Axis)]) { SpaceBefore = 14 });
                 break;
             case Space space:
                 slabs.Add(new Slab(0, []) { SpaceBefore = space.Points });
@@ -116,7 +116,7 @@ internal sealed class BlockFlow(double width, double height)
         var fragments = facts.Facts.SelectMany((fact, i) =>
         {
             var text = RichText.Of($"{Unbroken(fact.Name)}\u00A0", Emphasis.Quiet).Then(Unbroken(fact.Value));
-            return LineBreaker.Fragments(i == facts.Facts.Count - 1 ? text : text.Then("    "), strong: false, FigureStyle.Ink);
+            return LineBreaker.Fragments(i == facts.Facts.Count - 1 ? text : text.Then("      "), strong: false, FigureStyle.Ink);
         });
         AddLines(TextFlow.Slabs([.. fragments], PageStyle.Cell, 0, width, new Tag(TagKind.Paragraph), leading: 1.5), ParagraphSpace);
     }
@@ -151,22 +151,26 @@ internal sealed class BlockFlow(double width, double height)
     private static Slab MarkScaleHead(MarkedSentences block, double zero)
     {
         const double size = PageStyle.Small;
+        const double leading = 1.2;
         const double gap = 7;
-        var half = (PageStyle.MarkWidth / 2) + 8;
-        var left = TextMeasure.Shorten(PrintableText.Clean(block.LeftOfZero), BundledFace.Regular, size, half - gap);
-        var right = TextMeasure.Shorten(PrintableText.Clean(block.RightOfZero), BundledFace.Regular, size, (PageStyle.MarkWidth / 2) - gap);
-        var baseline = TextFlow.Baseline(size);
-        var leftEdge = zero - gap - TextMeasure.Width(left, BundledFace.Regular, size);
-        return new Slab(
-            size * 1.6,
-            [
-                PlacedText.At(leftEdge, baseline, new Tag(TagKind.Paragraph), left, BundledFace.Regular, size, FigureStyle.Quiet),
-                PlacedText.At(zero + gap, baseline, new Tag(TagKind.Paragraph), right, BundledFace.Regular, size, FigureStyle.Quiet),
-                new PlacedFill(new Box(zero - 0.3, 2, 0.6, (size * 1.6) - 2), FigureStyle.Axis),
-            ])
+        const double room = (PageStyle.MarkWidth / 2) - gap;
+        var left = LineBreaker.Break(LineBreaker.Fragments(block.LeftOfZero, strong: false, FigureStyle.Quiet), size, room);
+        var right = LineBreaker.Break(LineBreaker.Fragments(block.RightOfZero, strong: false, FigureStyle.Quiet), size, room);
+        var count = Math.Max(left.Count, right.Count);
+        var height = (count * size * leading) + 5;
+        var items = new List<PlacedItem> { new PlacedFill(new Box(zero - 0.3, 2, 0.6, height - 2), FigureStyle.Axis) };
+        foreach (var (lines, isLeft) in new[] { (left, true), (right, false) })
         {
-            KeepWithNext = true,
-        };
+            var tag = new Tag(TagKind.Paragraph);
+            for (var i = 0; i < lines.Count; i++)
+            {
+                var x = isLeft ? zero - gap - LineBreaker.Width(lines[i], size) : zero + gap;
+                var baseline = ((count - lines.Count + i) * size * leading) + TextFlow.Baseline(size, leading);
+                items.AddRange(TextFlow.Place(lines[i], size, x, baseline, tag));
+            }
+        }
+
+        return new Slab(height, items) { KeepWithNext = true };
     }
 
     // The zero line runs unbroken past all sentences; the mark stands beside the first line of its own.

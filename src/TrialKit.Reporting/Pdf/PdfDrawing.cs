@@ -60,6 +60,7 @@ internal sealed class PdfDrawing(ReportDocument document, PdfLayout layout, Date
             }
         }
 
+        FigureFonts.Shrink(pdf);
         using var saved = new MemoryStream();
         pdf.Save(saved, closeStream: false);
         return saved.ToArray();
