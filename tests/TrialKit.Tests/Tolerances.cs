@@ -17,4 +17,7 @@ internal static class Tolerances
 
     /// <summary>Relative. A count over a power of two is exact; the printed reference has 15 digits.</summary>
     public const double ExactCount = 1e-13;
+
+    /// <summary>Standard errors. A share of seeded draws lies this close to its probability unless the draws are wrong (chance about 1 in 16,000).</summary>
+    public const double SamplingErrors = 4;
 }
