@@ -61,4 +61,6 @@ internal static class Tolerances
 
     /// <inheritdoc cref="CertifiedDigitsEasy"/>
     public const double CertifiedDigitsHard = 4;
+    /// <summary>Standard errors. A share of seeded draws lies this close to its probability unless the draws are wrong (chance about 1 in 16,000).</summary>
+    public const double SamplingErrors = 4;
 }
