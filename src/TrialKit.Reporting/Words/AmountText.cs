@@ -18,7 +18,7 @@ internal sealed class AmountText
     /// <param name="largest">The size of the largest difference to be told.</param>
     public static AmountText For(Measure measure, double largest) => measure.Kind switch
     {
-        MeasureKind.Stand => new(value => NumberText.Stand(value, differenceScale: largest), measure.Unit == Unit.PlantsPerAcre ? "plants an acre" : "plants a hectare"),
+        MeasureKind.Stand => new(value => NumberText.StandAmount(value, largest), measure.Unit == Unit.PlantsPerAcre ? "plants an acre" : "plants a hectare"),
         MeasureKind.Share => new(value => NumberText.Number(value, 1), "percentage points"),
         MeasureKind.Time when largest < DaysToldInHours => new(value => NumberText.Number(value * HoursPerDay, 0), "hours"),
         MeasureKind.Time => new(value => NumberText.Number(value, 1), "days"),
