@@ -63,4 +63,36 @@ internal static class Tolerances
     public const double CertifiedDigitsHard = 4;
     /// <summary>Standard errors. A share of seeded draws lies this close to its probability unless the draws are wrong (chance about 1 in 16,000).</summary>
     public const double SamplingErrors = 4;
+    /// <summary>Relative. A noncentral tail: the quadrature is asked for 1e-13.</summary>
+    public const double NoncentralTail = 1e-12;
+
+    /// <summary>Absolute. The reference's noncentral t sums a series to about 1e-12 of the whole, not of a small tail.</summary>
+    public const double NoncentralReference = 2e-12;
+
+    /// <summary>Relative. Power, detectable difference: a root search on both sides.</summary>
+    public const double Power = 1e-9;
+
+    /// <summary>Absolute. The studentized range's reference is a fixed-order quadrature.</summary>
+    public const double RangeProbability = 1e-8;
+
+    /// <summary>Relative. As above; the reference's root search stops at 1e-10.</summary>
+    public const double RangeQuantile = 1e-8;
+
+    /// <summary>Relative. A double integral that reduces to Student's t: the quadrature is asked for 1e-12.</summary>
+    public const double RangeAgainstT = 1e-12;
+
+    /// <summary>Relative. Dunnett's reference is a fixed-order quadrature with a root search to 1e-9.</summary>
+    public const double DunnettQuantile = 1e-6;
+
+    /// <summary>Absolute. As above, for a probability.</summary>
+    public const double DunnettProbability = 1e-6;
+
+    /// <summary>Absolute. A value printed with six decimals.</summary>
+    public const double SixPlaces = 1e-6;
+
+    /// <summary>Relative. A p that hangs on a small difference of nearly equal squares loses digits on both sides.</summary>
+    public const double NearSingular = 1e-8;
+
+    /// <summary>Absolute. R's noncentral F stops its series at 1e-9; our own is held to the noncentral t far more closely.</summary>
+    public const double NoncentralFReference = 2e-9;
 }
