@@ -48,6 +48,12 @@ internal sealed class Terminal : IDisposable
         return new(output, error, console, showsProgress: false);
     }
 
+    /// <summary>Prints a line that stands out.</summary>
+    public void WriteHeading(string text) => Console.Write(new Text(text + Environment.NewLine, new Style(decoration: Decoration.Bold)));
+
+    /// <summary>Prints a text broken between words at the screen's width, later lines set in under the first.</summary>
+    public void WriteWrapped(string text, int indent) => Console.Write(new Padder(new Text(text + Environment.NewLine), new Padding(indent, 0, 0, 0)));
+
     /// <summary>Says on a screen what is being done, once it has taken more than a second.</summary>
     public void Step(string doing) => progress.Step(doing);
 

@@ -39,8 +39,8 @@ internal static class ComparisonPart
                 measure.Measure.Unit.Symbol,
                 Mean(measure, pair.Treatment),
                 Mean(measure, pair.Baseline),
-                ValueText.Difference(measure.Measure, contrast.Difference),
-                contrast.Interval is { } interval ? ValueText.Interval(measure.Measure, interval) : NumberText.Dash,
+                MeasureText.Difference(measure.Measure, contrast.Difference),
+                contrast.Interval is { } interval ? MeasureText.Interval(measure.Measure, interval) : NumberText.Dash,
                 NumberText.Count(measure.Pairs!.Pairs.Length),
                 NumberText.Number(contrast.Estimate?.T, 2),
                 NumberText.PValue(contrast.P?.Value),
@@ -76,8 +76,8 @@ internal static class ComparisonPart
                 measure.Measure.Unit.Symbol,
                 Mean(measure, pair.Treatment),
                 Mean(measure, pair.Baseline),
-                ValueText.Difference(measure.Measure, contrast.Difference),
-                contrast.Interval is { } interval ? ValueText.Interval(measure.Measure, interval) : NumberText.Dash,
+                MeasureText.Difference(measure.Measure, contrast.Difference),
+                contrast.Interval is { } interval ? MeasureText.Interval(measure.Measure, interval) : NumberText.Dash,
                 NumberText.Number(contrast.Estimate?.T, 2),
                 contrast.Estimate is { } estimate ? NumberText.Number(estimate.DegreesOfFreedom, 0) : NumberText.Dash,
                 NumberText.PValue(contrast.P?.Value));
@@ -127,5 +127,5 @@ internal static class ComparisonPart
     private static string Degrees(AnovaTable anova) => $"{NumberText.Count(anova.Treatments.DegreesOfFreedom)}, {NumberText.Count(anova.Error.DegreesOfFreedom)}";
 
     private static string Mean(MeasureComparison measure, Treatment treatment) =>
-        ValueText.Of(measure.Measure, measure.Means.FirstOrDefault(mean => Identifier.Same(mean.Treatment.Name, treatment.Name))?.Mean);
+        MeasureText.Value(measure.Measure, measure.Means.FirstOrDefault(mean => Identifier.Same(mean.Treatment.Name, treatment.Name))?.Mean);
 }

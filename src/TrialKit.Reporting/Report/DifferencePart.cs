@@ -39,8 +39,8 @@ internal static class DifferencePart
             pairs.Pairs.Any(pair => pair.Treated.Order is null) ? "pairs in the order of the record" : "pairs in field order",
             [.. pairs.Pairs.Select(pair => new Figures.PairDifference(pair.Block, pair.Difference))],
             interval is { } range ? new FigureInterval(range.Low, contrast.Difference, range.High) : null,
-            $"mean {ValueText.Difference(measure, contrast.Difference)}",
-            interval is { } stated ? $"{contrast.Level}: {ValueText.Interval(measure, stated)}" : "no interval",
+            $"mean {MeasureText.Difference(measure, contrast.Difference)}",
+            interval is { } stated ? $"{contrast.Level}: {MeasureText.Interval(measure, stated)}" : "no interval",
             tones[contrast.Treatment],
             VerdictSentence.Of(measure, contrast, TrialWords.Replicates(trial)));
         return new(figure, measure.Label);
@@ -54,7 +54,7 @@ internal static class DifferencePart
             from mean in comparison.Means
             where Identifier.Same(mean.Treatment.Name, treatment.Name)
             let strips = comparison.Values.Analysed.Where(entry => Identifier.Same(entry.Entry.Strip.Treatment.Name, treatment.Name)).Select(entry => entry.Value).ToArray()
-            select new Figures.TreatmentMean(treatment.Label, tones[treatment], strips, new FigureInterval(mean.Mean, mean.Mean, mean.Mean), ValueText.Of(measure, mean.Mean));
+            select new Figures.TreatmentMean(treatment.Label, tones[treatment], strips, new FigureInterval(mean.Mean, mean.Mean, mean.Mean), MeasureText.Value(measure, mean.Mean));
         var sentences = comparison.Contrasts.Select(contrast => $"{contrast.Treatment.Label} against {contrast.Baseline.Label}: {VerdictSentence.Of(measure, contrast, TrialWords.Replicates(analysis.Trial))}");
         return new(new TreatmentMeansFigure($"{measure.Label}, {measure.Unit}", 0, [.. treatments], string.Join(" ", sentences)), measure.Label);
     }

@@ -1,4 +1,5 @@
 using TrialKit.Reporting.Document;
+using TrialKit.Reporting.Words;
 using TrialKit.Results;
 
 namespace TrialKit.Reporting.Report;
@@ -7,7 +8,6 @@ namespace TrialKit.Reporting.Report;
 internal static class FindingNotes
 {
     private const int MostOnFirstPage = 3;
-    private const int MostPlaces = 12;
 
     /// <summary>Every finding.</summary>
     public static IEnumerable<Note> All(TrialAnalysis analysis) =>
@@ -26,9 +26,7 @@ internal static class FindingNotes
             FindingWeight.Caution => NoteWeight.Doubt,
             _ => NoteWeight.Grave,
         };
-        var places = kind.Select(finding => finding.Where).OfType<string>().Distinct(StringComparer.Ordinal).ToArray();
-        var more = kind.Length == 1 ? "" : $" The same at {string.Join("; ", places.Skip(1).Take(MostPlaces))}{(places.Length - 1 > MostPlaces ? " and others" : "")}.";
-        return new(weight, Heading(kind[0].Id), (places.Length > 0 ? $"{places[0]}: " : "") + kind[0].Message + (places.Length > 1 ? more : ""));
+        return new(weight, Heading(kind[0].Id), FindingText.Of(kind));
     }
 
     // The id is made of the words that name the finding.

@@ -23,7 +23,7 @@ internal static class StripPart
             Caption: null,
             [new("Strip"), new("Block"), new("Treatment"), .. measures.Select(measure => new TableColumn(measure.Measure.Label, measure.Measure.Unit.Symbol, ColumnAlignment.Right))],
             [.. analysis.Trial.Strips.Select((strip, index) => TableRow.Of(
-                [strip.IsAnalysed ? strip.Name : $"{strip.Name} *", strip.Block, strip.Treatment.Label, .. measures.Select(measure => ValueText.Of(measure.Measure, measure.Values.Values[index].Value))]))],
+                [strip.IsAnalysed ? strip.Name : $"{strip.Name} *", strip.Block, strip.Treatment.Label, .. measures.Select(measure => MeasureText.Value(measure.Measure, measure.Values.Values[index].Value))]))],
             analysis.Trial.Strips.All(strip => strip.IsAnalysed) ? null : "* left out of the comparison; the reason stands under doubts and notes.");
     }
 }

@@ -4,10 +4,10 @@ using TrialKit.Results;
 namespace TrialKit.Reporting.Words;
 
 /// <summary>A measure's values and differences in a table, rounded by what sort of number they are.</summary>
-internal static class ValueText
+public static class MeasureText
 {
     /// <summary>A value, a dash where there is none.</summary>
-    public static string Of(Measure measure, double? value) => value is not { } number
+    public static string Value(Measure measure, double? value) => value is not { } number
         ? NumberText.Dash
         : measure.Kind switch
         {
