@@ -27,6 +27,7 @@ internal sealed class RuleReport(TrialSettings settings, TrialTables tables, Fil
     /// <summary>Whether rows that were not read for their own errors are what the rule misses.</summary>
     private bool FollowsFromError(RuleViolation violation) => violation.Rule switch
     {
+        DesignRule.PairsHaveTwoTreatments => !settings.KnowsTreatments,
         DesignRule.BlockHasControl => tables.StripsHaveErrors,
         DesignRule.VisitedTwice or DesignRule.FirstVisitFindsNothing => tables.Emergence.IsPartial((EmergenceSpot)violation.Subject),
         _ => false,

@@ -2,7 +2,7 @@ namespace TrialKit.Ingest.Cells;
 
 /// <summary>A physical quantity and the units that input may carry for it.</summary>
 /// <param name="Name">The quantity as messages name it.</param>
-/// <param name="Units">The units as printed; the first is the one shown in examples.</param>
+/// <param name="Units">The units as printed; the first is the one shown for headers.</param>
 /// <param name="Example">A quantity with its unit, as one writes it in <c>trial.toml</c>.</param>
 internal sealed record UnitKind(string Name, IReadOnlyList<string> Units, string Example)
 {
@@ -24,6 +24,9 @@ internal sealed record UnitKind(string Name, IReadOnlyList<string> Units, string
         ["gallon"] = "gal", ["gallons"] = "gal", ["liter"] = "l", ["liters"] = "l", ["litre"] = "l", ["litres"] = "l",
         ["seed"] = "seeds", ["kernels"] = "seeds", ["plant"] = "plants",
     };
+
+    /// <summary>The unit of the example.</summary>
+    public string ExampleUnit => Example[(Example.IndexOf(' ', StringComparison.Ordinal) + 1)..];
 
     /// <summary>The unit as printed that a header or a quantity means, or null when it is none of this kind.</summary>
     /// <param name="text">The unit as written; case, spaces and the sign of division do not matter.</param>

@@ -21,7 +21,7 @@ internal static class TableProblems
         $"column {Wording.Quote(column)} is empty here", "a value was expected in every row");
 
     public static Problem NoSuchDate(ProblemLocation at, string column, string text) => Error("TK106", at,
-        Holds(column, text), "a date of the calendar was expected");
+        Holds(column, text), "a date of the calendar was expected, and a time from 00:00 to 23:59 when there is one");
 
     public static Problem NotDate(ProblemLocation at, string column, string text, string form) => Error("TK107", at,
         Holds(column, text), $"a date was expected, written {form}");

@@ -7,13 +7,13 @@ internal static class TomlProblems
         $"the file is not TOML here: {reason.TrimEnd('.').ReplaceLineEndings(" ")}", "a line such as key = \"value\" or [section] was expected");
 
     public static Problem UnknownKey(ProblemLocation at, string section, string key, IReadOnlyList<string> known) => Error("TK202", at,
-        $"the key {Wording.Quote(key)} is not known in {section}", known.Count == 0 ? "no key was expected here" : $"{Wording.Quote(NearestName.Of(key, known))} is the nearest of {string.Join(", ", known)}");
+        $"the key {Wording.Quote(key)} is not known in {section}", known.Count == 0 ? "no key was expected here" : $"the nearest known key is {Wording.Quote(NearestName.Of(key, known))}, of {string.Join(", ", known)}");
 
     public static Problem WrongKind(ProblemLocation at, string key, string found, string expected) => Error("TK203", at,
         $"{Wording.Quote(key)} is {found}", $"{expected} was expected");
 
-    public static Problem BareNumber(ProblemLocation at, string key, string number, IReadOnlyList<string> units) => Error("TK204", at,
-        $"{Wording.Quote(key)} is the bare number {number}", $"a quantity with its unit was expected, written \"{number} {units[0]}\"; the units are {Wording.Or(units)}");
+    public static Problem BareNumber(ProblemLocation at, string key, string number, string exampleUnit, IReadOnlyList<string> units) => Error("TK204", at,
+        $"{Wording.Quote(key)} is the bare number {number}", $"a quantity with its unit was expected, written \"{number} {exampleUnit}\"; the units are {Wording.Or(units)}");
 
     public static Problem NotQuantity(ProblemLocation at, string key, string text, string example) => Error("TK205", at,
         $"{Wording.Quote(key)} is {Wording.Quote(text)}", $"a number and its unit were expected, written \"{example}\"");
@@ -43,7 +43,7 @@ internal static class TomlProblems
         $"'analysis' is {Wording.Quote(text)}", "the percentages of N, P2O5, K2O and, when there is sulfur, S were expected, written \"10-34-0\"");
 
     public static Problem NoUnitColumn(ProblemLocation at, string key, IReadOnlyList<string> known) => Error("TK214", at,
-        $"{Wording.Quote(key)} under [units] is no column with a unit", $"{Wording.Quote(NearestName.Of(key, known))} is the nearest of {string.Join(", ", known)}");
+        $"{Wording.Quote(key)} under [units] is no column with a unit", $"the nearest known column is {Wording.Quote(NearestName.Of(key, known))}, of {string.Join(", ", known)}");
 
     public static Problem OtherCurrency(ProblemLocation at, string key, string found, string earlier) => Error("TK215", at,
         $"{Wording.Quote(key)} is in {Wording.Quote(found)} where {Wording.Quote(earlier)} was used before", "one currency was expected throughout");

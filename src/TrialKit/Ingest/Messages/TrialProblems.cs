@@ -22,7 +22,7 @@ internal static class TrialProblems
         "the trial has strips and nothing measured on them", "at least one of stand-counts, emergence, plants, harvest and measures was expected");
 
     public static Problem LeftOut(ProblemLocation at, string column) => Warning("TK306", at,
-        $"column {Wording.Quote(column)} is not recorded", "the row is left out; a value was expected");
+        $"column {Wording.Quote(column)} is not recorded, so the row is left out", "a value was expected");
 
     public static Problem NewPlantsNotRecorded(ProblemLocation at, string column) => Error("TK307", at,
         $"column {Wording.Quote(column)} is not recorded", "every visit's new plants were expected, since the plants standing are their sum; 0 is written 0");

@@ -18,10 +18,10 @@ internal static class WeatherProblems
         $"{Wording.Date(day)} follows {Wording.Date(before)}", "days in the order of time were expected");
 
     public static Problem NotRecorded(ProblemLocation at, string column, DateOnly day) => Warning("TK405", at,
-        $"column {Wording.Quote(column)} is not recorded", $"a temperature was expected; {Wording.Date(day)} counts as missing");
+        $"column {Wording.Quote(column)} is not recorded, so {Wording.Date(day)} counts as missing", "a temperature was expected");
 
     public static Problem HoursMissing(ProblemLocation at, DateOnly day, int hours) => Warning("TK406", at,
-        string.Create(CultureInfo.InvariantCulture, $"{Wording.Date(day)} has temperatures in {hours} of its 24 hours"), "one in every hour was expected; the day counts as missing");
+        string.Create(CultureInfo.InvariantCulture, $"{Wording.Date(day)} has temperatures in {hours} of its 24 hours, so it counts as missing"), "one in every hour was expected");
 
     public static Problem TimeAgain(ProblemLocation at, DateTime time, DateTime before) => Error("TK407", at,
         $"{Wording.Time(time)} follows {Wording.Time(before)}", "times that go forward were expected");

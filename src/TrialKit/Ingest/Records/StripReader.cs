@@ -25,6 +25,7 @@ internal sealed class StripReader(TrialSettings settings, TableSource source, St
 
         var table = source.Open(Name, Schema.Strips);
         var records = new RecordTable<Strip>(Name, table);
+        strips.IsKnown = table is not null;
         if (table is null)
         {
             return records;
@@ -84,7 +85,7 @@ internal sealed class StripReader(TrialSettings settings, TableSource source, St
         }
 
         var treatment = settings.Treatments.FirstOrDefault(candidate => Identifier.Same(candidate.Name, name));
-        if (treatment is null)
+        if (treatment is null && settings.KnowsTreatments)
         {
             problems.Add(TrialProblems.UnknownTreatment(cells.At(row, column), name, [.. settings.Treatments.Select(candidate => candidate.Name)]));
         }

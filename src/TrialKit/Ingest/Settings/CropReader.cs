@@ -51,13 +51,12 @@ internal static class CropReader
             return null;
         }
 
-        if (heat is null)
+        if (heat is null && !section.Has("heat_ceiling"))
         {
             section.Require("heat_base", "heat_base = \"50 F\"");
-            return null;
         }
 
-        return new Crop(
+        return heat is null ? null : new Crop(
             builtIn?.Name ?? name,
             bushel is null ? builtIn?.Bushel : UnitKinds.ToMass(bushel.Value, bushel.Unit),
             moisture ?? builtIn?.StandardMoisture,

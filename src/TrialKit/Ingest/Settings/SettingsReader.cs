@@ -135,7 +135,7 @@ internal static class SettingsReader
             problems.Add(TomlProblems.UnknownControl(section.At("control"), control, [.. settings.Treatments.Select(candidate => Wording.Quote(candidate.Name))]));
         }
 
-        var alpha = section.Number("alpha", double.Epsilon, Math.BitDecrement(0.5), "a number above 0 and below 0.5, such as 0.10");
+        var alpha = section.Number("alpha", double.Epsilon, Math.BitDecrement(0.5), "a number above 0 and below 0.5");
         section.Finish();
         return settings with
         {

@@ -24,7 +24,8 @@ internal static class TreatmentReader
         root.Require("treatment", "[[treatment]]");
         var treatments = ImmutableArray.CreateBuilder<Treatment>();
         var places = ImmutableArray.CreateBuilder<ProblemLocation>();
-        foreach (var section in root.Sections("treatment", "[[treatment]]"))
+        var sections = root.Sections("treatment", "[[treatment]]");
+        foreach (var section in sections)
         {
             section.Require("name", "name = \"chains\"");
             var name = section.Text("name");
@@ -40,7 +41,7 @@ internal static class TreatmentReader
             }
         }
 
-        return settings with { Treatments = treatments.ToImmutable(), TreatmentPlaces = places.ToImmutable() };
+        return settings with { KnowsTreatments = treatments.Count > 0 && treatments.Count == sections.Count, Treatments = treatments.ToImmutable(), TreatmentPlaces = places.ToImmutable() };
     }
 
     private static Product? ReadProduct(TomlSection section, ProblemList problems)

@@ -56,6 +56,9 @@ internal sealed record TrialSettings
 
     public ImmutableArray<Treatment> Treatments { get; init; } = [];
 
+    /// <summary>Whether every treatment could be read; when not, a strip of a treatment that is not among them may be right.</summary>
+    public bool KnowsTreatments { get; init; }
+
     /// <summary>Where the names of the treatments stand, in the same order.</summary>
     public ImmutableArray<ProblemLocation> TreatmentPlaces { get; init; } = [];
 

@@ -97,7 +97,7 @@ internal sealed class CsvTable : RawTable
 
     private static string Reason(CsvMalformedReason reason) => reason switch
     {
-        CsvMalformedReason.UnterminatedQuote => "a quoted cell is not closed",
+        CsvMalformedReason.UnterminatedQuote or CsvMalformedReason.LineBreakInQuotes => "a quoted cell is not closed",
         _ => "a double quote stands where none belongs",
     };
 }

@@ -26,7 +26,8 @@ internal static class TomlReader
         var document = SyntaxParser.Parse(text.Content, text.File, validate: true);
         if (document.HasErrors)
         {
-            foreach (var diagnostic in document.Diagnostics)
+            // One slip makes the parser stumble on along the line: the first stumble is the slip.
+            foreach (var diagnostic in document.Diagnostics.DistinctBy(diagnostic => diagnostic.Span.Start.Line))
             {
                 problems.Add(TomlProblems.Syntax(Place(text, diagnostic.Span), diagnostic.Message));
             }

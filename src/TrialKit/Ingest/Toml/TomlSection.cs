@@ -133,7 +133,7 @@ internal sealed class TomlSection(TomlMap map, string name, ProblemList problems
             case null:
                 return null;
             case TomlNumber number:
-                problems.Add(TomlProblems.BareNumber(number.At, key, number.Written, kind.Units));
+                problems.Add(TomlProblems.BareNumber(number.At, key, number.Written, kind.ExampleUnit, kind.Units));
                 return null;
             case TomlText text:
                 return Quantity(text, key, kind);
@@ -154,7 +154,7 @@ internal sealed class TomlSection(TomlMap map, string name, ProblemList problems
             case null:
                 return null;
             case TomlNumber number:
-                problems.Add(TomlProblems.BareNumber(number.At, key, number.Written, [.. per.Select(unit => $"$/{unit}")]));
+                problems.Add(TomlProblems.BareNumber(number.At, key, number.Written, $"$/{per[0]}", [.. per.Select(unit => $"$/{unit}")]));
                 return null;
             case TomlText text when QuantityText.TrySplit(text.Value, out var amount, out var rest) && rest.Split('/') is [var currency, var unit]
                     && currency.Trim().Length > 0 && per.Contains(unit.Trim(), StringComparer.OrdinalIgnoreCase):
@@ -224,7 +224,7 @@ internal sealed class TomlSection(TomlMap map, string name, ProblemList problems
         }
         else if (unit.Length == 0)
         {
-            problems.Add(TomlProblems.BareNumber(text.At, key, text.Value.Trim(), kind.Units));
+            problems.Add(TomlProblems.BareNumber(text.At, key, text.Value.Trim(), kind.ExampleUnit, kind.Units));
         }
         else if (kind.Find(unit) is { } known)
         {
