@@ -19,10 +19,10 @@ internal static class AnswerPage
         }
 
         yield return new KeyFacts(TrialFacts.Of(trial));
-        foreach (var (treatment, answers) in Answers(analysis))
+        foreach (var pair in Pairs(analysis))
         {
-            yield return new Heading(2, treatment);
-            yield return new MarkedSentences(answers);
+            yield return new Heading(2, $"{pair.Treatment.Label} against {pair.Baseline.Label}");
+            yield return new MarkedSentences(Answers(analysis, pair), $"less with {pair.Treatment.Label}", "more");
         }
 
         yield return new Paragraph(TrialWords.Level(trial.Design), TextSize.Small);
@@ -32,19 +32,17 @@ internal static class AnswerPage
         }
     }
 
-    private static IEnumerable<(string Heading, MarkedSentence[] Answers)> Answers(TrialAnalysis analysis)
-    {
-        var headline = analysis.Measures.Where(measure => measure.Measure.IsHeadline).ToArray();
-        foreach (var pair in headline.SelectMany(measure => measure.Contrasts).Select(contrast => (contrast.Treatment, contrast.Baseline)).DistinctBy(pair => (pair.Treatment.Name, pair.Baseline.Name)))
-        {
-            var answers =
-                from measure in headline
-                from contrast in measure.Contrasts
-                where Identifier.Same(contrast.Treatment.Name, pair.Treatment.Name) && Identifier.Same(contrast.Baseline.Name, pair.Baseline.Name)
-                select Sentence(measure.Measure, contrast, analysis.Trial);
-            yield return ($"{pair.Treatment.Label} against {pair.Baseline.Label}", [.. answers]);
-        }
-    }
+    private static IEnumerable<Contrast> Pairs(TrialAnalysis analysis) =>
+        analysis.Measures.SelectMany(measure => measure.Contrasts).DistinctBy(contrast => (contrast.Treatment.Name, contrast.Baseline.Name));
+
+    private static MarkedSentence[] Answers(TrialAnalysis analysis, Contrast pair) =>
+    [
+        .. from measure in analysis.Measures
+           where measure.Measure.IsHeadline
+           from contrast in measure.Contrasts
+           where Identifier.Same(contrast.Treatment.Name, pair.Treatment.Name) && Identifier.Same(contrast.Baseline.Name, pair.Baseline.Name)
+           select Sentence(measure.Measure, contrast, analysis.Trial),
+    ];
 
     private static MarkedSentence Sentence(Measure measure, Contrast contrast, StripTrial trial)
     {

@@ -102,8 +102,8 @@ internal static class ComparisonPart
     {
         var rows =
             from measure in compared
-            where measure.Blocks is not null
-            let anova = measure.Blocks.Anova
+            let anova = measure.Blocks?.Anova
+            where anova is not null
             select TableRow.Of(
                 measure.Measure.Label,
                 Degrees(anova),

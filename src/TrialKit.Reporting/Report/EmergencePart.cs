@@ -1,4 +1,3 @@
-using TrialKit.Comparison;
 using TrialKit.Emergence;
 using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Figures;
@@ -13,6 +12,7 @@ internal static class EmergencePart
 {
     private const int CurvePoints = 121;
     private const int HeatTicks = 6;
+    private static readonly int[] RoundFactors = [1, 2, 5, 10];
 
     public static IEnumerable<Block> Of(TrialAnalysis analysis, TreatmentTones tones)
     {
@@ -70,7 +70,7 @@ internal static class EmergencePart
     private static double RoundStep(double rough)
     {
         var power = Math.Pow(10, Math.Floor(Math.Log10(Math.Max(rough, 1))));
-        return power * new[] { 1, 2, 5, 10 }.First(factor => factor * power >= rough || factor == 10);
+        return power * RoundFactors.First(factor => factor * power >= rough || factor == 10);
     }
 
     private static string Unit(TrialAnalysis analysis) => analysis.Trial.Units == UnitSystem.Us ? "F-days" : "C-days";

@@ -3,10 +3,8 @@ using System.Globalization;
 using TrialKit.Analysis;
 using TrialKit.Comparison;
 using TrialKit.Emergence;
-using TrialKit.Heat;
 using TrialKit.Results;
 using TrialKit.Stand;
-using TrialKit.Trials;
 
 namespace TrialKit.Export;
 
@@ -189,14 +187,14 @@ public static class ResultTables
         "in-row spacing of one strip",
         strips.Spacings,
         ("strip", "the strip", row => row.Strip.Name),
-        ("spacings", "spacings measured", row => row.Count),
-        ("mean_cm", "mean", row => row.Mean.Centimeters),
+        ("spacings", "spacings measured", row => row.Gaps),
+        ("mean_cm", "mean", row => row.Mean?.Centimeters),
         ("sd_cm", "standard deviation", row => row.StandardDeviation?.Centimeters),
         ("cv_percent", "coefficient of variation", row => row.CoefficientOfVariation),
         ("reference_cm", "seed spacing that classes refer to", row => row.SeedSpacing?.Centimeters),
-        ("multiples_percent", "share of spacings up to half the seed spacing", row => row.Shares?.Multiples),
-        ("single_percent", "share of single spacings", row => row.Shares?.Single),
-        ("missed_percent", "share of spacings over one and a half seed spacings", row => row.Shares?.Missed));
+        ("multiples_percent", "share of spacings up to half the seed spacing", row => row.Classes?.Multiples),
+        ("single_percent", "share of single spacings", row => row.Classes?.Singles),
+        ("missed_percent", "share of spacings over one and a half seed spacings", row => row.Classes?.Missed));
 
     private static ResultTable Depth(StripSummaries strips) => ResultTable.Of<StripDepth>(
         "depth",
