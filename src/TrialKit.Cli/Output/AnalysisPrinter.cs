@@ -51,11 +51,10 @@ internal static class AnalysisPrinter
     private static void Comparisons(TrialAnalysis analysis, Contrast pair, Terminal terminal) => ConsoleTable.Print(
         terminal,
         $"{pair.Treatment.Label} less {pair.Baseline.Label}",
-        [new("Measure"), new("Unit"), new("Difference", IsNumber: true), new($"{analysis.Trial.Design.Level} interval", IsNumber: true), new("p", IsNumber: true), .. Exact(analysis)],
+        [new("Measure"), new("Difference", IsNumber: true), new($"{analysis.Trial.Design.Level} interval", IsNumber: true), new("p", IsNumber: true), .. Exact(analysis)],
         Of(analysis, pair).Select(entry => (string[])
         [
-            entry.Measure.Measure.Label,
-            entry.Measure.Measure.Unit.Symbol,
+            MeasureText.Name(entry.Measure.Measure),
             MeasureText.Difference(entry.Measure.Measure, entry.Contrast.Difference),
             entry.Contrast.Interval is { } interval ? MeasureText.Interval(entry.Measure.Measure, interval) : NumberText.Dash,
             NumberText.PValue(entry.Contrast.P?.Value),
@@ -74,7 +73,7 @@ internal static class AnalysisPrinter
         ConsoleTable.Print(
             terminal,
             "Strips",
-            [new("Strip"), new("Block"), new("Treatment"), .. measures.Select(measure => new ConsoleColumn($"{measure.Measure.Label}, {measure.Measure.Unit}", IsNumber: true))],
+            [new("Strip"), new("Block"), new("Treatment"), .. measures.Select(measure => new ConsoleColumn(MeasureText.Name(measure.Measure), IsNumber: true))],
             analysis.Trial.Strips.Select((strip, index) => (string[])[strip.IsAnalysed ? strip.Name : $"{strip.Name} (out)", strip.Block, strip.Treatment.Label, .. measures.Select(measure => MeasureText.Value(measure.Measure, measure.Values.Values[index].Value))]));
     }
 

@@ -35,8 +35,7 @@ internal static class ComparisonPart
             from measure in compared
             let contrast = measure.Contrasts[0]
             select TableRow.Of(
-                measure.Measure.Label,
-                measure.Measure.Unit.Symbol,
+                MeasureText.Name(measure.Measure),
                 Mean(measure, pair.Treatment),
                 Mean(measure, pair.Baseline),
                 MeasureText.Difference(measure.Measure, contrast.Difference),
@@ -50,7 +49,6 @@ internal static class ComparisonPart
             $"{pair.Treatment.Label} less {pair.Baseline.Label}",
             [
                 new("Measure"),
-                new("Unit"),
                 new(pair.Treatment.Label, Alignment: ColumnAlignment.Right),
                 new(pair.Baseline.Label, Alignment: ColumnAlignment.Right),
                 new("Difference", Alignment: ColumnAlignment.Right),
@@ -72,8 +70,7 @@ internal static class ComparisonPart
             from contrast in measure.Contrasts
             where Identifier.Same(contrast.Treatment.Name, pair.Treatment.Name) && Identifier.Same(contrast.Baseline.Name, pair.Baseline.Name)
             select TableRow.Of(
-                measure.Measure.Label,
-                measure.Measure.Unit.Symbol,
+                MeasureText.Name(measure.Measure),
                 Mean(measure, pair.Treatment),
                 Mean(measure, pair.Baseline),
                 MeasureText.Difference(measure.Measure, contrast.Difference),
@@ -85,7 +82,6 @@ internal static class ComparisonPart
             $"{pair.Treatment.Label} less {pair.Baseline.Label}",
             [
                 new("Measure"),
-                new("Unit"),
                 new(pair.Treatment.Label, Alignment: ColumnAlignment.Right),
                 new(pair.Baseline.Label, Alignment: ColumnAlignment.Right),
                 new("Difference", Alignment: ColumnAlignment.Right),

@@ -29,7 +29,7 @@ public static class TrialReport
             analysis.Trial.Question ?? analysis.Trial.Title,
             "en-US",
             settings.PageSize,
-            new ReportFooter($"TrialKit {Library.Version}", $"data {Fingerprint.Of(settings.Inputs)}"),
+            new ReportFooter($"TrialKit {Library.Version}", Fingerprint.Of(settings.Inputs)),
             blocks);
     }
 }

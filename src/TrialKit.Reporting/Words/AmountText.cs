@@ -34,13 +34,16 @@ internal sealed class AmountText
     /// <summary>A difference with its direction: <c>8 hours sooner</c>.</summary>
     public string Directed(double value, MeasureWords words) => $"{Amount(value)} {Direction(value, words)}";
 
-    /// <summary>A range on one side of zero, sizes in increasing order: <c>5 to 11 hours</c>; across zero each end has its direction.</summary>
+    /// <summary>A size alone, where the unit was just said: <c>8</c>.</summary>
+    public string Size(double value) => number(Math.Abs(value));
+
+    /// <summary>A range where the unit was just said: on one side of zero the sizes in increasing order, <c>5 to 11</c>; across zero each end has its direction.</summary>
     public string Range(double low, double high, MeasureWords words)
     {
         var (near, far) = Math.Abs(low) < Math.Abs(high) ? (low, high) : (high, low);
         return low * high > 0
-            ? WithUnit($"{number(Math.Abs(near))} to {number(Math.Abs(far))}")
-            : $"{Directed(low, words)} to {Directed(high, words)}";
+            ? $"{Size(near)} to {Size(far)}"
+            : $"{Size(low)} {words.Less} to {Size(high)} {words.More}";
     }
 
     private static string Direction(double value, MeasureWords words) => value < 0 ? words.Less : words.More;

@@ -6,6 +6,13 @@ namespace TrialKit.Reporting.Words;
 /// <summary>A measure's values and differences in a table, rounded by what sort of number they are.</summary>
 public static class MeasureText
 {
+    /// <summary>The measure's name with its unit: <c>Stand, plants/ac</c>.</summary>
+    public static string Name(Measure measure)
+    {
+        ArgumentNullException.ThrowIfNull(measure);
+        return measure.Unit.Symbol.Length == 0 ? measure.Label : $"{measure.Label}, {measure.Unit}";
+    }
+
     /// <summary>A value, a dash where there is none.</summary>
     public static string Value(Measure measure, double? value) => value is not { } number
         ? NumberText.Dash

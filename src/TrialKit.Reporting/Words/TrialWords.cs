@@ -28,7 +28,6 @@ public static class TrialWords
     {
         ArgumentNullException.ThrowIfNull(design);
         var alpha = NumberText.Percent(design.Level.Alpha);
-        return $"Ranges in brackets are {design.Level} intervals; each mark shows the same range around zero, on a scale of its own. A difference is called shown at the {alpha} level: "
-            + $"were there none, {alpha} of such trials would show one by chance. \u201CUsually\u201D means four times in five.";
+        return $"Ranges are {design.Level} intervals. Shown means shown at the {alpha} level: with no true difference, {alpha} of such comparisons would show one by chance. Usually means four times in five.";
     }
 }
