@@ -47,4 +47,13 @@ internal static class Tolerances
 
     /// <summary>Relative. A standard error from a second search that stops elsewhere within rounding of the same maximum.</summary>
     public const double RefittedError = 1e-6;
+
+    /// <summary>Absolute, plants per area and kilograms per hectare. Conversions of length leave about 1e-10 of 30,000.</summary>
+    public const double Density = 1e-6;
+
+    /// <summary>Absolute, bushels. Pounds to a bushel printed to two decimals are known to half a hundredth of some 60.</summary>
+    public const double PrintedPoundsToABushel = 0.005 / 56;
+
+    /// <summary>Absolute. Half a unit of the second decimal, as the value is stated.</summary>
+    public const double PrintedToTwoDecimals = 5.1e-3;
 }
