@@ -56,4 +56,13 @@ internal static class Tolerances
 
     /// <summary>Absolute. Half a unit of the second decimal, as the value is stated.</summary>
     public const double PrintedToTwoDecimals = 5.1e-3;
+
+    /// <summary>Absolute. Half a unit of the first decimal, as the value is stated.</summary>
+    public const double PrintedToOneDecimal = 5.1e-2;
+
+    /// <summary>Relative. An estimate against another program's search, polished by Newton steps on differences of the likelihood.</summary>
+    public const double OtherSearch = 1e-6;
+
+    /// <summary>Relative. A standard error against one from second differences of the likelihood.</summary>
+    public const double DifferencedError = 1e-4;
 }
