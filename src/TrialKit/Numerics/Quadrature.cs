@@ -1,11 +1,5 @@
 namespace TrialKit.Numerics;
 
-/// <summary>The value of an integral, how far off it may be, and what it cost.</summary>
-/// <param name="Value">The integral.</param>
-/// <param name="Error">Estimated absolute error.</param>
-/// <param name="Evaluations">Times the integrand was computed.</param>
-internal readonly record struct QuadratureResult(double Value, double Error, int Evaluations);
-
 /// <summary>
 /// Integrals over the line of smooth, nonnegative integrands that die away on both sides, by the trapezoidal rule. For
 /// analytic integrands its error falls geometrically in the number of points, so each halving of
