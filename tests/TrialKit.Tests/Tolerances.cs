@@ -65,4 +65,51 @@ internal static class Tolerances
 
     /// <summary>Relative. A standard error against one from second differences of the likelihood.</summary>
     public const double DifferencedError = 1e-4;
+    /// <summary>Relative. A noncentral tail: the quadrature is asked for 1e-13.</summary>
+    public const double NoncentralTail = 1e-12;
+
+    /// <summary>Absolute. The reference's noncentral t sums a series to about 1e-12 of the whole, not of a small tail.</summary>
+    public const double NoncentralReference = 2e-12;
+
+    /// <summary>Relative. Power, detectable difference: a root search on both sides.</summary>
+    public const double Power = 1e-9;
+
+    /// <summary>Absolute. The studentized range's reference is a fixed-order quadrature.</summary>
+    public const double RangeProbability = 1e-8;
+
+    /// <summary>Relative. As above; the reference's root search stops at 1e-10.</summary>
+    public const double RangeQuantile = 1e-8;
+
+    /// <summary>Relative. A double integral that reduces to Student's t: the quadrature is asked for 1e-12.</summary>
+    public const double RangeAgainstT = 1e-12;
+
+    /// <summary>Relative. Dunnett's reference is a fixed-order quadrature with a root search to 1e-9.</summary>
+    public const double DunnettQuantile = 1e-6;
+
+    /// <summary>Absolute. As above, for a probability.</summary>
+    public const double DunnettProbability = 1e-6;
+
+    /// <summary>Absolute. Rounding of a sum near one.</summary>
+    public const double Rounding = 1e-15;
+
+    /// <summary>Absolute. Values up to about 1e4 after a shift and a change of scale: rounding at that size.</summary>
+    public const double ShiftAndScale = 1e-10;
+
+    /// <summary>Relative. A statistic after a shift: the shifted data carry rounding at the size of the shift, not of the spread.</summary>
+    public const double ChangeOfUnits = 1e-7;
+
+    /// <summary>Relative. A limit not quite reached at the finite argument tested.</summary>
+    public const double Limit = 1e-6;
+
+    /// <summary>Relative. A limit neared as the square root of a ratio of a million.</summary>
+    public const double SlowLimit = 5e-3;
+
+    /// <summary>Absolute. Half a unit in the last decimal printed.</summary>
+    public static double Printed(int decimals) => 0.5 * Math.Pow(10, -decimals);
+
+    /// <summary>Relative. A p that hangs on a small difference of nearly equal squares loses digits on both sides.</summary>
+    public const double NearSingular = 1e-8;
+
+    /// <summary>Absolute. R's noncentral F stops its series at 1e-9; our own is held to the noncentral t far more closely.</summary>
+    public const double NoncentralFReference = 2e-9;
 }
