@@ -47,6 +47,24 @@ internal static class Tolerances
 
     /// <summary>Relative. A standard error from a second search that stops elsewhere within rounding of the same maximum.</summary>
     public const double RefittedError = 1e-6;
+
+    /// <summary>Absolute, plants per area and kilograms per hectare. Conversions of length leave about 1e-10 of 30,000.</summary>
+    public const double Density = 1e-6;
+
+    /// <summary>Absolute, bushels. Pounds to a bushel printed to two decimals are known to half a hundredth of some 60.</summary>
+    public const double PrintedPoundsToABushel = 0.005 / 56;
+
+    /// <summary>Absolute. Half a unit of the second decimal, as the value is stated.</summary>
+    public const double PrintedToTwoDecimals = 5.1e-3;
+
+    /// <summary>Absolute. Half a unit of the first decimal, as the value is stated.</summary>
+    public const double PrintedToOneDecimal = 5.1e-2;
+
+    /// <summary>Relative. An estimate against another program's search, polished by Newton steps on differences of the likelihood.</summary>
+    public const double OtherSearch = 1e-6;
+
+    /// <summary>Relative. A standard error against one from second differences of the likelihood.</summary>
+    public const double DifferencedError = 1e-4;
     /// <summary>Relative. A value and its mirror image, or two orders of the same sum, differ by a few roundings.</summary>
     public const double Rounding = 1e-12;
 
@@ -87,8 +105,23 @@ internal static class Tolerances
     /// <summary>Absolute. As above, for a probability.</summary>
     public const double DunnettProbability = 1e-6;
 
-    /// <summary>Absolute. A value printed with six decimals.</summary>
-    public const double SixPlaces = 1e-6;
+    /// <summary>Absolute. Rounding of a sum near one.</summary>
+    public const double Rounding = 1e-15;
+
+    /// <summary>Absolute. Values up to about 1e4 after a shift and a change of scale: rounding at that size.</summary>
+    public const double ShiftAndScale = 1e-10;
+
+    /// <summary>Relative. A statistic after a shift: the shifted data carry rounding at the size of the shift, not of the spread.</summary>
+    public const double ChangeOfUnits = 1e-7;
+
+    /// <summary>Relative. A limit not quite reached at the finite argument tested.</summary>
+    public const double Limit = 1e-6;
+
+    /// <summary>Relative. A limit neared as the square root of a ratio of a million.</summary>
+    public const double SlowLimit = 5e-3;
+
+    /// <summary>Absolute. Half a unit in the last decimal printed.</summary>
+    public static double Printed(int decimals) => 0.5 * Math.Pow(10, -decimals);
 
     /// <summary>Relative. A p that hangs on a small difference of nearly equal squares loses digits on both sides.</summary>
     public const double NearSingular = 1e-8;

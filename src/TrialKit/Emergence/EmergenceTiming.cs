@@ -78,7 +78,7 @@ public static class EmergenceTiming
                 .. EmergenceFindings.OfCounts(strip, spots, seeds),
                 .. EmergenceFindings.OfFit(strip, fit),
                 .. EmergenceFindings.OfTimes(trial, result),
-                .. EmergenceFindings.OfVisits(result, together, spots.Any(spot => spot.BeganLate)),
+                .. EmergenceFindings.OfVisits(result, together),
             ],
         };
     }

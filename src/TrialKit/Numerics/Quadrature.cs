@@ -1,11 +1,5 @@
 namespace TrialKit.Numerics;
 
-/// <summary>The value of an integral, how far off it may be, and what it cost.</summary>
-/// <param name="Value">The integral.</param>
-/// <param name="Error">Estimated absolute error.</param>
-/// <param name="Evaluations">Times the integrand was computed.</param>
-internal readonly record struct QuadratureResult(double Value, double Error, int Evaluations);
-
 /// <summary>
 /// Integrals over the line of smooth, nonnegative integrands that die away on both sides, by the trapezoidal rule. For
 /// analytic integrands its error falls geometrically in the number of points, so each halving of
@@ -14,7 +8,8 @@ internal readonly record struct QuadratureResult(double Value, double Error, int
 internal static class Quadrature
 {
     private const double Rounding = 4e-16;
-    private const double Negligible = 1e-18;
+    // A term this far below the tolerance ends the sum; what it leaves out is a few such terms.
+    private const double NegligibleShare = 1e-4;
     private const int MostHalvings = 12;
 
     /// <summary>The integral from <paramref name="low"/> to <paramref name="high"/>, where the integrand is negligible at both.</summary>
@@ -31,8 +26,8 @@ internal static class Quadrature
         Checks.Positive(step);
         Checks.OpenProbability(tolerance);
         var atStart = integrand(start);
-        var (above, last) = March(integrand, start, step, high, atStart, atStart);
-        var (below, first) = March(integrand, start, -step, low, atStart, atStart + above);
+        var (above, last) = March(integrand, start, step, high, atStart, atStart, tolerance);
+        var (below, first) = March(integrand, start, -step, low, atStart, atStart + above, tolerance);
         var sum = atStart + above + below;
         var value = sum * step;
         var origin = start + (first * step);
@@ -54,8 +49,8 @@ internal static class Quadrature
                 return new QuadratureResult(0, 0, intervals + 1);
             }
 
-            // What is left shrinks at least as fast as the changes did; the last change itself is never trusted to be the error
-            // of the coarser sum alone, since a bulk that settles early can hide an edge that does not.
+            // The next change is smaller than this one by at least the factor by which this one is smaller than the last. One
+            // change alone is not trusted: a bulk that settles early can hide an edge that has not.
             var change = Math.Abs(value - coarser) / value;
             var left = change * Math.Min(1, change / lastChange);
             if (halving > 0 && left <= tolerance)
@@ -72,7 +67,7 @@ internal static class Quadrature
     // The sum of terms outwards from the start, until they fall and no longer count beside what there is, and how many steps
     // (negative when downwards) that took. Terms that still rise are followed however small: the peak may lie ahead.
     private static (double Sum, int Steps) March(
-        Func<double, double> integrand, double start, double step, double end, double atStart, double already)
+        Func<double, double> integrand, double start, double step, double end, double atStart, double already, double tolerance)
     {
         var sum = 0.0;
         var before = atStart;
@@ -86,7 +81,7 @@ internal static class Quadrature
 
             var term = integrand(point);
             sum += term;
-            if (term < before && term <= Negligible * (already + sum) && already + sum > 0)
+            if (term < before && term <= NegligibleShare * tolerance * (already + sum) && already + sum > 0)
             {
                 return (sum, step > 0 ? i : -i);
             }

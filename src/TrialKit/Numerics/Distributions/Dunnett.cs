@@ -7,9 +7,11 @@ namespace TrialKit.Numerics.Distributions;
 /// </summary>
 internal static class Dunnett
 {
-    private const double InnerTolerance = 1e-12;
-    private const double OuterTolerance = 1e-11;
-    private const double QuantilePrecision = 1e-11;
+    // Relative errors asked of a probability, and of those on the way to a critical value, whose digits are worth less. The
+    // inner integral is asked for a tenth of the outer one's.
+    private const double TailTolerance = 1e-11;
+    private const double CriticalValueTolerance = 1e-9;
+    private const double InnerShare = 0.1;
 
     /// <summary>P(max |T_i| &gt; d): the familywise p of a two-sided comparison with |t| = d.</summary>
     /// <param name="d">0 or more.</param>
@@ -17,7 +19,7 @@ internal static class Dunnett
     /// <param name="treatments">Replicates of each treatment, at least one.</param>
     /// <param name="df">Degrees of freedom of the error, above 0, infinity included.</param>
     public static double UpperTailTwoSided(double d, int control, ReadOnlySpan<int> treatments, double df) =>
-        UpperTail(d, Shares(control, treatments), df, twoSided: true);
+        UpperTail(d, Shares(control, treatments), df, twoSided: true, TailTolerance);
 
     /// <summary>P(max T_i &gt; d): the familywise p of the one-sided comparison "larger than the control" with t = d.</summary>
     /// <param name="d">Any finite number.</param>
@@ -25,7 +27,7 @@ internal static class Dunnett
     /// <param name="treatments">Replicates of each treatment, at least one.</param>
     /// <param name="df">Degrees of freedom of the error, above 0, infinity included.</param>
     public static double UpperTailOneSided(double d, int control, ReadOnlySpan<int> treatments, double df) =>
-        UpperTail(d, Shares(control, treatments), df, twoSided: false);
+        UpperTail(d, Shares(control, treatments), df, twoSided: false, TailTolerance);
 
     /// <summary>The |t| exceeded by any treatment with chance <paramref name="upperTail"/>.</summary>
     public static double CriticalValueTwoSided(double upperTail, int control, ReadOnlySpan<int> treatments, double df) =>
@@ -35,13 +37,13 @@ internal static class Dunnett
     public static double CriticalValueOneSided(double upperTail, int control, ReadOnlySpan<int> treatments, double df) =>
         CriticalValue(upperTail, Shares(control, treatments), df, twoSided: false);
 
-    private static double UpperTail(double d, Share[] shares, double df, bool twoSided)
+    private static double UpperTail(double d, Share[] shares, double df, bool twoSided, double tolerance)
     {
         Checks.Finite(d);
         Checks.DegreesOfFreedom(df);
         return twoSided && d <= 0
             ? 1
-            : Math.Min(1, ChiScale.Mean(s => ForKnownSpread(d * s, shares, twoSided), df, OuterTolerance).Value);
+            : Math.Min(1, ChiScale.Mean(s => ForKnownSpread(d * s, shares, twoSided, InnerShare * tolerance), df, tolerance).Value);
     }
 
     private static double CriticalValue(double upperTail, Share[] shares, double df, bool twoSided)
@@ -60,10 +62,11 @@ internal static class Dunnett
         // With one treatment and one half the bound is zero and the answer too.
         return bonferroni == 0
             ? 0
-            : QuantileSearch.Falling(d => UpperTail(d, shares, df, twoSided), upperTail, bonferroni, QuantilePrecision);
+            : QuantileSearch.Falling(
+                d => UpperTail(d, shares, df, twoSided, CriticalValueTolerance), upperTail, bonferroni, CriticalValueTolerance);
     }
 
-    private static double ForKnownSpread(double d, Share[] shares, bool twoSided) =>
+    private static double ForKnownSpread(double d, Share[] shares, bool twoSided, double tolerance) =>
         Quadrature.OverLine(
             z =>
             {
@@ -81,7 +84,7 @@ internal static class Dunnett
             step: 1,
             low: -38,
             high: 38,
-            InnerTolerance).Value;
+            tolerance).Value;
 
     // Treatments with the same replication have the same factor; it is computed once and raised to their number.
     private static Share[] Shares(int control, ReadOnlySpan<int> treatments)

@@ -2,11 +2,6 @@ using TrialKit.Numerics.Distributions;
 
 namespace TrialKit.Numerics.Screening;
 
-/// <summary>W and p of a test of normality.</summary>
-/// <param name="W">Between 0 and 1; near 1 for a normal sample.</param>
-/// <param name="P">Chance of a W this small or smaller.</param>
-internal readonly record struct ShapiroWilkResult(double W, double P);
-
 /// <summary>The Shapiro-Wilk test of normality by Royston's approximation (Royston 1995, Applied Statistics 44:547, AS R94), exact at n = 3.</summary>
 internal static class ShapiroWilk
 {

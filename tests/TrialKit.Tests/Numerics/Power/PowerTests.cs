@@ -83,7 +83,16 @@ public class PowerTests
     [InlineData(0.05, 10.14)]
     [InlineData(0.10, 8.38)]
     public void DetectableDifference_FivePercentSpreadSixPairs_IsTheKnownFigure(double alpha, double expected) =>
-        Close.Absolute(expected, PairedPower.DetectableDifference(5 * Math.Sqrt(2), 6, alpha, 0.8), 0.005, "two printed decimals");
+        Close.Absolute(expected, PairedPower.DetectableDifference(5 * Math.Sqrt(2), 6, alpha, 0.8), Tolerances.Printed(2), "two printed decimals");
+
+    [Fact]
+    public void TTestPower_TwoSamples_MatchesThePublishedExample()
+    {
+        var values = Json("screening/misc.json").GetProperty("power_docs").GetProperty("values");
+        double Power(double n) => TTestPower.Power(Math.Sqrt(n / 2), 2 * (n - 1), 0.05, Rejection.TrueDirection);
+        Close.Relative(values.GetProperty("p1").GetDouble(), Power(20), Tolerances.Power, "n 20, difference of one sigma");
+        Close.Relative(0.9, Power(values.GetProperty("n90").GetDouble()), Tolerances.Power, "n 22.0211 for 90 %");
+    }
 
     [Fact]
     public void NoncentralityFor_AnyPower_IsUndoneByThePower()

@@ -47,8 +47,8 @@ public class ScreeningTests
     {
         var expected = ShapiroWilk.Test(Weights);
         double[] moved = [.. Weights.Reverse().Select(value => (scale * value) + shift)];
-        Close.Relative(expected.W, ShapiroWilk.Test(moved).W, 1e-11, "W");
-        Close.Relative(expected.P, ShapiroWilk.Test(moved).P, 1e-9, "p");
+        Close.Relative(expected.W, ShapiroWilk.Test(moved).W, Tolerances.ChangeOfUnits, "W");
+        Close.Relative(expected.P, ShapiroWilk.Test(moved).P, Tolerances.ChangeOfUnits, "p");
     }
 
     [Fact]
@@ -99,8 +99,8 @@ public class ScreeningTests
         Gen.Select(Gen.Double[1, 9].Array[3, 6].Array[2, 4], Gen.Double[-50, 50], Gen.Double[0.1, 20]).Sample((groups, shift, scale) =>
         {
             double[][] moved = [.. groups.Select((group, i) => group.Select(value => (scale * value) + (i * shift)).ToArray())];
-            Close.Relative(Bartlett.Test(groups).P, Bartlett.Test(moved).P, 1e-7, "Bartlett");
-            Close.Relative(BrownForsythe.Test(groups).P, BrownForsythe.Test(moved).P, 1e-7, "Brown-Forsythe");
+            Close.Relative(Bartlett.Test(groups).P, Bartlett.Test(moved).P, Tolerances.ChangeOfUnits, "Bartlett");
+            Close.Relative(BrownForsythe.Test(groups).P, BrownForsythe.Test(moved).P, Tolerances.ChangeOfUnits, "Brown-Forsythe");
         });
 
     [Fact]
