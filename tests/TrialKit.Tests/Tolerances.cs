@@ -6,6 +6,9 @@ internal static class Tolerances
     /// <summary>Relative. A closed form differs from its reference by rounding only.</summary>
     public const double ClosedForm = 1e-9;
 
+    /// <summary>Absolute, F-days and days. Sums of a month of decimals differ from their references by rounding only.</summary>
+    public const double Heat = 1e-9;
+
     /// <summary>Relative. A tail of a distribution: the continued fractions and the reference both round at about 1e-14.</summary>
     public const double DistributionTail = 5e-13;
 
@@ -18,6 +21,48 @@ internal static class Tolerances
     /// <summary>Relative. A count over a power of two is exact; the printed reference has 15 digits.</summary>
     public const double ExactCount = 1e-13;
 
+    /// <summary>Absolute. Log-likelihoods stated to six decimals; the maximum is flat, so both sides reach it.</summary>
+    public const double LogLikelihood = 6e-7;
+
+    /// <summary>Absolute. Half a unit of the third decimal, as the value is stated, and the reference's own rounding.</summary>
+    public const double PrintedToThreeDecimals = 5.1e-4;
+
+    /// <summary>Absolute. Half a unit of the fourth decimal, as the value is stated.</summary>
+    public const double PrintedToFourDecimals = 5.1e-5;
+
+    /// <summary>Absolute. Half a unit of the sixth decimal, as the value is stated.</summary>
+    public const double PrintedToSixDecimals = 5.1e-7;
+
+    /// <summary>Relative. The same maximum found in two ways: rounding of the gradient over the curvature.</summary>
+    public const double Maximised = 1e-8;
+
+    /// <summary>Relative. A central difference of step 1e-5 against an analytic derivative.</summary>
+    public const double CentralDifference = 1e-7;
+
+    /// <summary>Relative to the size of the derivatives. A central difference of step 1e-5: its cut-off is about 1e-10 of the third derivative, which on this range is up to a thousand times the others.</summary>
+    public const double DerivativeOfLogMass = 1e-6;
+
+    /// <summary>Absolute. A value its source cut off after the fourth decimal instead of rounding it.</summary>
+    public const double CutToFourDecimals = 1e-4;
+
+    /// <summary>Relative. A standard error from a second search that stops elsewhere within rounding of the same maximum.</summary>
+    public const double RefittedError = 1e-6;
+    /// <summary>Relative. A value and its mirror image, or two orders of the same sum, differ by a few roundings.</summary>
+    public const double Rounding = 1e-12;
+
+    /// <summary>Relative. Certified coefficients of well and badly conditioned designs, QR of the scaled design.</summary>
+    public const double CertifiedRegression = 1e-9;
+
+    /// <summary>Log relative error of certified F: what data stored in double precision allow where they share few, 7 or 13 leading digits.</summary>
+    public const double CertifiedDigitsEasy = 13;
+
+    /// <inheritdoc cref="CertifiedDigitsEasy"/>
+    public const double CertifiedDigitsAverage = 10;
+
+    /// <inheritdoc cref="CertifiedDigitsEasy"/>
+    public const double CertifiedDigitsHard = 4;
+    /// <summary>Standard errors. A share of seeded draws lies this close to its probability unless the draws are wrong (chance about 1 in 16,000).</summary>
+    public const double SamplingErrors = 4;
     /// <summary>Relative. A noncentral tail: the quadrature is asked for 1e-13.</summary>
     public const double NoncentralTail = 1e-12;
 

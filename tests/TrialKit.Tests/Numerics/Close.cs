@@ -12,6 +12,13 @@ internal static class Close
         Assert.True(distance <= tolerance, Message(expected, actual, distance, tolerance, what));
     }
 
+    /// <summary>Relative, of a value that may have been left undefined and must not have been.</summary>
+    public static void Relative(double expected, double? actual, double tolerance, string what)
+    {
+        Assert.True(actual.HasValue, string.Create(CultureInfo.InvariantCulture, $"{what}: expected {expected:R}, nothing was computed"));
+        Relative(expected, actual.Value, tolerance, what);
+    }
+
     /// <summary>Absolute.</summary>
     public static void Absolute(double expected, double actual, double tolerance, string what)
     {
