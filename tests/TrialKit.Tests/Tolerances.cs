@@ -32,4 +32,10 @@ internal static class Tolerances
 
     /// <inheritdoc cref="CertifiedDigitsEasy"/>
     public const double CertifiedDigitsHard = 4;
+
+    /// <summary>Relative. REML estimates and their degrees of freedom: the reference's search stops at about 1e-7.</summary>
+    public const double Reml = 1e-6;
+
+    /// <summary>Relative. A tail at a REML t or F: the estimate's tolerance times the steepness of the tail.</summary>
+    public const double RemlProbability = 2e-5;
 }
