@@ -1,11 +1,13 @@
 namespace TrialKit.Numerics.Mixed;
 
 /// <summary>Cholesky factor of a symmetric positive definite matrix, A = L L', in rows of the lower triangle.</summary>
+/// <remarks>Zeros before the first entry of a row stay zero in L and are passed over (George and Liu 1981, the envelope).</remarks>
 internal sealed class Cholesky
 {
     private readonly double[][] _rows;
+    private readonly int[] _first;
 
-    private Cholesky(double[][] rows) => _rows = rows;
+    private Cholesky(double[][] rows, int[] first) => (_rows, _first) = (rows, first);
 
     /// <summary>log det A.</summary>
     public double LogDeterminant => 2 * _rows.Select((row, i) => Math.Log(row[i])).Sum();
@@ -17,12 +19,19 @@ internal sealed class Cholesky
     {
         const double Rounding = 1e-14;
         var rows = new double[matrix.Length][];
+        var first = new int[matrix.Length];
         for (var i = 0; i < matrix.Length; i++)
         {
             var row = rows[i] = new double[i + 1];
-            for (var j = 0; j <= i; j++)
+            while (first[i] < i && matrix[i][first[i]] == 0)
             {
-                row[j] = matrix[i][j] - Dot(row, rows[j], j);
+                first[i]++;
+            }
+
+            for (var j = first[i]; j <= i; j++)
+            {
+                var from = Math.Max(first[i], first[j]);
+                row[j] = matrix[i][j] - Dot(row.AsSpan(from..), rows[j].AsSpan(from..), Math.Max(0, j - from));
                 if (j < i)
                 {
                     row[j] /= rows[j][j];
@@ -37,7 +46,7 @@ internal sealed class Cholesky
             row[i] = Math.Sqrt(row[i]);
         }
 
-        return new Cholesky(rows);
+        return new Cholesky(rows, first);
     }
 
     /// <summary>L^-1 b.</summary>
@@ -48,7 +57,8 @@ internal sealed class Cholesky
         var x = right.ToArray();
         for (var i = 0; i < x.Length; i++)
         {
-            x[i] = (x[i] - Dot(x, _rows[i], i)) / _rows[i][i];
+            var from = _first[i];
+            x[i] = (x[i] - Dot(x.AsSpan(from..), _rows[i].AsSpan(from..), i - from)) / _rows[i][i];
         }
 
         return x;
@@ -63,7 +73,7 @@ internal sealed class Cholesky
         for (var i = x.Length - 1; i >= 0; i--)
         {
             x[i] /= _rows[i][i];
-            for (var j = 0; j < i; j++)
+            for (var j = _first[i]; j < i; j++)
             {
                 x[j] -= _rows[i][j] * x[i];
             }

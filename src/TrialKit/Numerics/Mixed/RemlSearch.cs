@@ -1,6 +1,6 @@
 namespace TrialKit.Numerics.Mixed;
 
-/// <summary>Finds the variance ratios of least REML criterion, each 0 or more: Newton steps with exact derivatives, cut at the bounds.</summary>
+/// <summary>Finds the variance ratios of least REML criterion, each 0 or more: Newton steps with exact derivatives, straight to a bound and along it.</summary>
 internal static class RemlSearch
 {
     /// <summary>A ratio as large as this means that error is nil beside the factor: the criterion has no minimum.</summary>
@@ -11,8 +11,9 @@ internal static class RemlSearch
     // In units of deviance: a step that promises less changes nothing that could be reported.
     private const double Negligible = 1e-13;
 
-    // Rounding of the criterion itself, relative.
-    private const double CriterionRounding = 1e-13;
+    // In units of deviance: the criterion is a small difference of large logarithms and carries some 1e-12 of rounding,
+    // so a step that raises it by less is taken; this close to the minimum Newton's step is better than the comparison.
+    private const double CriterionRounding = 1e-10;
 
     private static readonly double[] Starts = [0, 0.01, 0.1, 1, 10, 100, 1e3, 1e4];
 
@@ -37,7 +38,7 @@ internal static class RemlSearch
             if (Along(problem, point, direction) is not { } next)
             {
                 // No descent is left within rounding; that is the minimum if the promise is within it as well.
-                hasConverged = promise <= Math.Sqrt(CriterionRounding);
+                hasConverged = promise <= CriterionRounding;
                 break;
             }
 
@@ -58,6 +59,14 @@ internal static class RemlSearch
         var factor = Cholesky.TryFactor(Part(point.Hessian(), free)) ?? Cholesky.TryFactor(Part(point.Expected(), free));
         var downhill = free.Select(f => -gradient[f]).ToArray();
         var step = factor?.Solve(downhill) ?? downhill;
+
+        // A ratio at its bound that the joint step would take below it stays there.
+        var blocked = free.Where((f, i) => point.Ratios[f] == 0 && step[i] < 0).ToArray();
+        if (blocked.Length > 0)
+        {
+            return Direction(point, gradient, [.. free.Except(blocked)]);
+        }
+
         for (var i = 0; i < free.Length; i++)
         {
             direction[free[i]] = step[i];
@@ -69,11 +78,25 @@ internal static class RemlSearch
     private static RemlPoint? Along(RemlProblem problem, RemlPoint from, double[] direction)
     {
         const double SmallestShare = 1e-10;
-        for (var share = 1.0; share > SmallestShare; share /= 2)
+
+        // The straight way to the first bound: bending there could lead uphill.
+        var reach = 1.0;
+        for (var f = 0; f < direction.Length; f++)
         {
-            var ratios = from.Ratios.Select((ratio, f) => Math.Max(0, ratio + (share * direction[f]))).ToArray();
+            reach = direction[f] < 0 ? Math.Min(reach, -from.Ratios[f] / direction[f]) : reach;
+        }
+
+        for (var share = reach; share > SmallestShare * reach; share /= 2)
+        {
+            var ratios = new double[direction.Length];
+            for (var f = 0; f < ratios.Length; f++)
+            {
+                var atBound = direction[f] < 0 && share >= -from.Ratios[f] / direction[f];
+                ratios[f] = atBound ? 0 : from.Ratios[f] + (share * direction[f]);
+            }
+
             var next = RemlPoint.At(problem, ratios);
-            if (next is not null && next.Criterion <= from.Criterion + (CriterionRounding * Math.Abs(from.Criterion)))
+            if (next is not null && next.Criterion <= from.Criterion + CriterionRounding)
             {
                 return next;
             }
