@@ -128,4 +128,10 @@ internal static class Tolerances
 
     /// <summary>Absolute. R's noncentral F stops its series at 1e-9; our own is held to the noncentral t far more closely.</summary>
     public const double NoncentralFReference = 2e-9;
+
+    /// <summary>Relative. REML estimates and their degrees of freedom: the reference's search stops at about 1e-7.</summary>
+    public const double Reml = 1e-6;
+
+    /// <summary>Relative. A tail at a REML t or F: the estimate's tolerance times the steepness of the tail.</summary>
+    public const double RemlProbability = 2e-5;
 }
