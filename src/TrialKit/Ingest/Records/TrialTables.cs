@@ -48,12 +48,16 @@ internal sealed record TrialTables
             problems.Add(TrialProblems.NothingMeasured(ProblemLocation.StartOf(TableSource.FileOf("strips"))));
         }
 
+        before = problems.Errors;
         ranks.Begin("stand-counts");
         var stands = new StandCountReader(source, index, problems).Read();
         ranks.Begin("emergence");
         var emergence = new EmergenceReader(source, index, problems).Read();
+
+        // A spot whose own rows had errors is not in the index: then a plant of it proves nothing.
+        var spots = problems.Errors == before ? SpotIndex.Of(emergence.Spots.Items, stands.Items) : null;
         ranks.Begin("plants");
-        var plants = new PlantReader(source, index, problems).Read(SpotIndex.Of(emergence.Spots.Items, stands.Items));
+        var plants = new PlantReader(source, index, problems).Read(spots);
         ranks.Begin("harvest");
         var harvests = new HarvestReader(source, index, problems).Read();
         ranks.Begin("measures");

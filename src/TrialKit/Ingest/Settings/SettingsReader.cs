@@ -80,8 +80,8 @@ internal static class SettingsReader
 
         var site = new Site(
             section.Text("name"),
-            section.Number("latitude", -90, 90, "degrees from -90 to 90"),
-            section.Number("longitude", -180, 180, "degrees from -180 to 180"),
+            section.Number("latitude", -90, 90, "a latitude from -90 to 90 degrees"),
+            section.Number("longitude", -180, 180, "a longitude from -180 to 180 degrees"),
             section.Text("soil"),
             section.Text("tillage"),
             section.Text("previous_crop"));
