@@ -65,6 +65,7 @@ internal static class Tolerances
 
     /// <summary>Relative. A standard error against one from second differences of the likelihood.</summary>
     public const double DifferencedError = 1e-4;
+
     /// <summary>Relative. A value and its mirror image, or two orders of the same sum, differ by a few roundings.</summary>
     public const double Rounding = 1e-12;
 
@@ -106,7 +107,7 @@ internal static class Tolerances
     public const double DunnettProbability = 1e-6;
 
     /// <summary>Absolute. Rounding of a sum near one.</summary>
-    public const double Rounding = 1e-15;
+    public const double RoundingNearOne = 1e-15;
 
     /// <summary>Absolute. Values up to about 1e4 after a shift and a change of scale: rounding at that size.</summary>
     public const double ShiftAndScale = 1e-10;
