@@ -88,7 +88,7 @@ internal static class Tolerances
     public const double DunnettProbability = 1e-6;
 
     /// <summary>Absolute. Rounding of a sum near one.</summary>
-    public const double Rounding = 1e-15;
+    public const double SumRounding = 1e-15;
 
     /// <summary>Absolute. Values up to about 1e4 after a shift and a change of scale: rounding at that size.</summary>
     public const double ShiftAndScale = 1e-10;
