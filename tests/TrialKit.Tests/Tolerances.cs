@@ -38,4 +38,10 @@ internal static class Tolerances
 
     /// <summary>Relative. A tail at a REML t or F: the estimate's tolerance times the steepness of the tail.</summary>
     public const double RemlProbability = 2e-5;
+
+    /// <summary>Absolute on tau2. The reference's root search stops at the fourth root of machine precision: for two sites it prints 3.55001 where 3.55 is exact.</summary>
+    public const double MetaPauleMandel = 1.3e-4;
+
+    /// <summary>Relative. Reweighted least squares, both sides stopped when the deviance moves by less than 1e-14 of itself.</summary>
+    public const double Irls = 1e-8;
 }
