@@ -65,8 +65,9 @@ internal static class Tolerances
 
     /// <summary>Relative. A standard error against one from second differences of the likelihood.</summary>
     public const double DifferencedError = 1e-4;
+
     /// <summary>Relative. A value and its mirror image, or two orders of the same sum, differ by a few roundings.</summary>
-    public const double Rounding = 1e-12;
+    public const double FewRoundings = 1e-12;
 
     /// <summary>Relative. Certified coefficients of well and badly conditioned designs, QR of the scaled design.</summary>
     public const double CertifiedRegression = 1e-9;
@@ -79,8 +80,10 @@ internal static class Tolerances
 
     /// <inheritdoc cref="CertifiedDigitsEasy"/>
     public const double CertifiedDigitsHard = 4;
+
     /// <summary>Standard errors. A share of seeded draws lies this close to its probability unless the draws are wrong (chance about 1 in 16,000).</summary>
     public const double SamplingErrors = 4;
+
     /// <summary>Relative. A noncentral tail: the quadrature is asked for 1e-13.</summary>
     public const double NoncentralTail = 1e-12;
 
