@@ -92,7 +92,8 @@ internal sealed class PdfDrawing(ReportDocument document, PdfLayout layout, Date
                 MarkDrawing.Draw(graphics, mark);
                 break;
             case PlacedFigure:
-                graphics.DrawImage(form!, box.X, box.Y, box.Width, box.Height);
+                var (width, height) = FigureSheet.PageSize(box);
+                graphics.DrawImage(form!, box.X, box.Y, width, height);
                 break;
             default:
                 throw new NotSupportedException($"Nothing draws a {item.GetType().Name}.");
