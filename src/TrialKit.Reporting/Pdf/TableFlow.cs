@@ -1,5 +1,6 @@
 using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Figures;
+using TrialKit.Reporting.Fonts;
 
 namespace TrialKit.Reporting.Pdf;
 
@@ -23,7 +24,7 @@ internal sealed class TableFlow(Table table, double width, double height)
         if (table.Caption is { } caption)
         {
             slabs.AddRange(TextFlow.Slabs(
-                    caption, strong: true, FigureStyle.Ink, PageStyle.Cell + 0.5, 0, Math.Min(width, PageStyle.Measure), new Tag(TagKind.Caption))
+                    caption, strong: true, FigureStyle.Ink, PageStyle.Cell + 0.5, 0, Math.Min(width, PageStyle.Measure), new Tag(TagKind.Paragraph, new Tag(TagKind.Caption)))
                 .Select(line => line with { KeepWithNext = true }));
             slabs[0] = slabs[0] with { SpaceBefore = 16 };
         }
@@ -140,6 +141,8 @@ internal sealed class TableFlow(Table table, double width, double height)
             var lines = LineBreaker.Break(LineBreaker.Fragments(column.Header, strong: true, FigureStyle.Ink), size, columns[i].Width).ToList();
             if (column.Unit is { } unit)
             {
+                // As text, the unit is a word of its own.
+                lines[^1] = [.. lines[^1], new Fragment(" ", BundledFace.Regular, FigureStyle.Quiet)];
                 lines.AddRange(LineBreaker.Break(LineBreaker.Fragments(unit, strong: false, FigureStyle.Quiet), size, columns[i].Width));
             }
 

@@ -136,6 +136,26 @@ public class PdfReportTests
     }
 
     [Fact]
+    public void Render_TableOverPages_IsOneTableInTheStructure()
+    {
+        using var pdf = PdfDocument.Open(PdfReport.Render(Gallery.Named("table of 300 rows")));
+        var nodes = StructureNode.Root(pdf).All().ToList();
+
+        Assert.Equal(301, Assert.Single(nodes, node => node.Kind == "Table").Children.Count);
+        Assert.Equal(5, nodes.Count(node => node.Kind == "TH"));
+        Assert.Equal(1500, nodes.Count(node => node.Kind == "TD"));
+    }
+
+    [Fact]
+    public void Render_ParagraphsOverPages_AreOneElementEach()
+    {
+        using var pdf = PdfDocument.Open(PdfReport.Render(Gallery.Named("paragraphs over pages")));
+
+        Assert.True(pdf.NumberOfPages > 5);
+        Assert.Equal(40, StructureNode.Root(pdf).All().Count(node => node.Kind == "P"));
+    }
+
+    [Fact]
     public void Render_Report_NamesItsLanguageAndTitleAndClaimsNoStandard()
     {
         var bytes = PdfReport.Render(Gallery.Named("report"), Gallery.Planted);
