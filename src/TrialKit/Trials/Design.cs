@@ -1,0 +1,9 @@
+using TrialKit.Quantities;
+
+namespace TrialKit.Trials;
+
+/// <summary>The plan of comparison.</summary>
+/// <param name="Layout">Pairs or blocks.</param>
+/// <param name="Control">The treatment that others are compared with; null in blocks without one.</param>
+/// <param name="Level">The level of intervals and verdicts.</param>
+public sealed record Design(Layout Layout, Treatment? Control, ConfidenceLevel Level);
