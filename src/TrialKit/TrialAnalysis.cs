@@ -37,6 +37,16 @@ public sealed record TrialAnalysis
     /// <summary>Every finding, the trial's first, then measure by measure.</summary>
     public IEnumerable<Finding> AllFindings => Findings.Concat(Measures.SelectMany(measure => measure.Findings));
 
+    /// <summary>The treatments compared with each other, in the order of the trial.</summary>
+    public IEnumerable<ComparedPair> ComparedPairs => Measures.SelectMany(measure => measure.Contrasts).Select(contrast => contrast.Pair).Distinct();
+
+    /// <summary>What was found between two treatments, measure by measure.</summary>
+    public IEnumerable<(MeasureComparison Measure, Contrast Contrast)> ContrastsOf(ComparedPair pair) =>
+        from measure in Measures
+        from contrast in measure.Contrasts
+        where contrast.Pair == pair
+        select (measure, contrast);
+
     /// <summary>Analyses a trial.</summary>
     /// <param name="trial">The trial.</param>
     public static TrialAnalysis Of(StripTrial trial)

@@ -14,21 +14,21 @@ internal static class AnalysisPrinter
 
     public static void Print(TrialAnalysis analysis, Terminal terminal)
     {
-        terminal.Out.WriteLine(analysis.Trial.Title);
+        terminal.WriteWrapped(analysis.Trial.Title, indent: 0);
         if (analysis.Trial.Question is { } question)
         {
-            terminal.Out.WriteLine(question);
+            terminal.WriteWrapped(question, indent: 0);
         }
 
         terminal.Out.WriteLine();
-        foreach (var pair in analysis.Measures.SelectMany(measure => measure.Contrasts).DistinctBy(contrast => (contrast.Treatment.Name, contrast.Baseline.Name)))
+        foreach (var pair in analysis.ComparedPairs)
         {
             Answers(analysis, pair, terminal);
         }
 
         terminal.WriteWrapped(TrialWords.Level(analysis.Trial.Design), indent: 0);
         terminal.Out.WriteLine();
-        foreach (var pair in analysis.Measures.SelectMany(measure => measure.Contrasts).DistinctBy(contrast => (contrast.Treatment.Name, contrast.Baseline.Name)))
+        foreach (var pair in analysis.ComparedPairs)
         {
             Comparisons(analysis, pair, terminal);
         }
@@ -37,10 +37,10 @@ internal static class AnalysisPrinter
         Findings(analysis, terminal);
     }
 
-    private static void Answers(TrialAnalysis analysis, Contrast pair, Terminal terminal)
+    private static void Answers(TrialAnalysis analysis, ComparedPair pair, Terminal terminal)
     {
-        terminal.WriteHeading($"{pair.Treatment.Label} against {pair.Baseline.Label}");
-        foreach (var (measure, contrast) in Of(analysis, pair).Where(entry => entry.Measure.Measure.IsHeadline))
+        terminal.WriteHeading(pair.ToString());
+        foreach (var (measure, contrast) in analysis.ContrastsOf(pair).Where(entry => entry.Measure.Measure.IsHeadline))
         {
             terminal.WriteWrapped(VerdictSentence.Of(measure.Measure, contrast, TrialWords.Replicates(analysis.Trial)), indent: 2);
         }
@@ -48,11 +48,11 @@ internal static class AnalysisPrinter
         terminal.Out.WriteLine();
     }
 
-    private static void Comparisons(TrialAnalysis analysis, Contrast pair, Terminal terminal) => ConsoleTable.Print(
+    private static void Comparisons(TrialAnalysis analysis, ComparedPair pair, Terminal terminal) => ConsoleTable.Print(
         terminal,
         $"{pair.Treatment.Label} less {pair.Baseline.Label}",
         [new("Measure"), new("Difference", IsNumber: true), new($"{analysis.Trial.Design.Level} interval", IsNumber: true), new("p", IsNumber: true), .. Exact(analysis)],
-        Of(analysis, pair).Select(entry => (string[])
+        analysis.ContrastsOf(pair).Select(entry => (string[])
         [
             MeasureText.Name(entry.Measure.Measure),
             MeasureText.Difference(entry.Measure.Measure, entry.Contrast.Difference),
@@ -92,12 +92,6 @@ internal static class AnalysisPrinter
 
         terminal.Out.WriteLine();
     }
-
-    private static IEnumerable<(MeasureComparison Measure, Contrast Contrast)> Of(TrialAnalysis analysis, Contrast pair) =>
-        from measure in analysis.Measures
-        from contrast in measure.Contrasts
-        where Identifier.Same(contrast.Treatment.Name, pair.Treatment.Name) && Identifier.Same(contrast.Baseline.Name, pair.Baseline.Name)
-        select (measure, contrast);
 
     private static string Weight(FindingWeight weight) => weight switch
     {

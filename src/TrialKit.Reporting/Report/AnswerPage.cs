@@ -19,9 +19,9 @@ internal static class AnswerPage
         }
 
         yield return new KeyFacts(TrialFacts.Of(trial));
-        foreach (var pair in Pairs(analysis))
+        foreach (var pair in analysis.ComparedPairs)
         {
-            yield return new Heading(2, $"{pair.Treatment.Label} against {pair.Baseline.Label}");
+            yield return new Heading(2, pair.ToString());
             yield return new MarkedSentences(Answers(analysis, pair), $"less with {pair.Treatment.Label}", "more");
         }
 
@@ -32,17 +32,8 @@ internal static class AnswerPage
         }
     }
 
-    private static IEnumerable<Contrast> Pairs(TrialAnalysis analysis) =>
-        analysis.Measures.SelectMany(measure => measure.Contrasts).DistinctBy(contrast => (contrast.Treatment.Name, contrast.Baseline.Name));
-
-    private static MarkedSentence[] Answers(TrialAnalysis analysis, Contrast pair) =>
-    [
-        .. from measure in analysis.Measures
-           where measure.Measure.IsHeadline
-           from contrast in measure.Contrasts
-           where Identifier.Same(contrast.Treatment.Name, pair.Treatment.Name) && Identifier.Same(contrast.Baseline.Name, pair.Baseline.Name)
-           select Sentence(measure.Measure, contrast, analysis.Trial),
-    ];
+    private static MarkedSentence[] Answers(TrialAnalysis analysis, ComparedPair pair) =>
+        [.. analysis.ContrastsOf(pair).Where(entry => entry.Measure.Measure.IsHeadline).Select(entry => Sentence(entry.Measure.Measure, entry.Contrast, analysis.Trial))];
 
     private static MarkedSentence Sentence(Measure measure, Contrast contrast, StripTrial trial)
     {

@@ -18,9 +18,9 @@ internal static class ComparisonPart
         }
 
         yield return new Heading(2, "Every comparison");
-        foreach (var pair in compared.SelectMany(measure => measure.Contrasts).DistinctBy(contrast => (contrast.Treatment.Name, contrast.Baseline.Name)))
+        foreach (var pair in analysis.ComparedPairs)
         {
-            yield return analysis.Trial.Design.Layout == Layout.Pairs ? PairTable(analysis, compared, pair) : BlockTable(analysis, compared, pair);
+            yield return analysis.Trial.Design.Layout == Layout.Pairs ? PairTable(analysis, pair) : BlockTable(analysis, pair);
         }
 
         if (analysis.Trial.Design.Layout == Layout.Blocks)
@@ -29,11 +29,12 @@ internal static class ComparisonPart
         }
     }
 
-    private static Table PairTable(TrialAnalysis analysis, MeasureComparison[] compared, Contrast pair)
+    private static Table PairTable(TrialAnalysis analysis, ComparedPair pair)
     {
         var rows =
-            from measure in compared
-            let contrast = measure.Contrasts[0]
+            from entry in analysis.ContrastsOf(pair)
+            let measure = entry.Measure
+            let contrast = entry.Contrast
             select TableRow.Of(
                 MeasureText.Name(measure.Measure),
                 Mean(measure, pair.Treatment),
@@ -63,12 +64,12 @@ internal static class ComparisonPart
             "Paired t with one degree of freedom fewer than pairs. Sign flips and signed rank are exact and two-sided; zero differences leave the signed rank.");
     }
 
-    private static Table BlockTable(TrialAnalysis analysis, MeasureComparison[] compared, Contrast pair)
+    private static Table BlockTable(TrialAnalysis analysis, ComparedPair pair)
     {
         var rows =
-            from measure in compared
-            from contrast in measure.Contrasts
-            where Identifier.Same(contrast.Treatment.Name, pair.Treatment.Name) && Identifier.Same(contrast.Baseline.Name, pair.Baseline.Name)
+            from entry in analysis.ContrastsOf(pair)
+            let measure = entry.Measure
+            let contrast = entry.Contrast
             select TableRow.Of(
                 MeasureText.Name(measure.Measure),
                 Mean(measure, pair.Treatment),
@@ -91,7 +92,7 @@ internal static class ComparisonPart
                 new("p", Alignment: ColumnAlignment.Right),
             ],
             [.. rows],
-            $"p and intervals are those of {pair.JudgedBy.Name}: adjusted, so that all comparisons of one measure together raise a false alarm at the level stated.");
+            $"p and intervals are those of {analysis.ContrastsOf(pair).First().Contrast.JudgedBy.Name}: adjusted, so that all comparisons of one measure together raise a false alarm at the level stated.");
     }
 
     private static Table AnovaTable(MeasureComparison[] compared)

@@ -104,7 +104,7 @@ internal static class EmergenceFindings
     {
         if (!together)
         {
-            yield return new("spots-visited-apart", FindingWeight.Note, "The spots were not visited at the same times: the curve uses each spot's own visits, and there is no table of indices.", strip.Strip.Name);
+            yield return new("spots-visited-apart", FindingWeight.Note, "The spots were not visited at the same times: the curves use each spot's own visits, and there is no table of indices.", strip.Strip.Name);
         }
 
         if (strip.PlantsUp > 0 && (strip.PercentWithin24Hours is null || strip.PercentWithin48Hours is null))

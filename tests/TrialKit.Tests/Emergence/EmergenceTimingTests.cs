@@ -61,7 +61,7 @@ public class EmergenceTimingTests
 
         Assert.Equal(10, strip.Curve.Length);
         Assert.Equal(22.0 / 40, strip.Curve[4].Share, Tolerances.ClosedForm);
-        Assert.Equal(Math.Sqrt(0.55 * 0.45 / 40), strip.Curve[4].StandardError, Tolerances.ClosedForm);
+        Assert.Equal(Math.Sqrt(0.55 * 0.45 / 40), strip.Curve[4].StandardError!.Value, Tolerances.ClosedForm);
     }
 
     [Fact]
@@ -126,7 +126,12 @@ public class EmergenceTimingTests
             SmallTrial.Spot(SmallTrial.First, "b", 34, (6, 0), (7, 4), (10, 25), (12, 31)),
         ]));
 
-        Assert.Empty(strip.Curve);
+        // Both spots were visited on days 6 and 12, when 0 and 30 + 31 of 68 seeds were up.
+        Assert.Equal(0, strip.Curve[0].Share);
+        Assert.Equal(12, strip.Curve[^1].Days);
+        Assert.Equal(61.0 / 68, strip.Curve[^1].Share, Tolerances.OtherSearch);
+        Assert.All(strip.Curve.Zip(strip.Curve.Skip(1)), step => Assert.True(step.First.Share <= step.Second.Share));
+        Assert.All(strip.Curve, point => Assert.Null(point.StandardError));
         Assert.Empty(strip.Indices);
         Assert.NotNull(strip.T50);
         Assert.Contains("spots-visited-apart", Ids(strip));
