@@ -55,6 +55,7 @@ public class WrittenTablesTests
         JsonValueKind.Null => null,
         JsonValueKind.String => cell.GetString(),
         JsonValueKind.True or JsonValueKind.False => cell.GetBoolean(),
-        _ => like is int ? cell.GetInt32() : double.Parse(cell.GetRawText(), CultureInfo.InvariantCulture),
+        _ when like is int => cell.GetInt32(),
+        _ => double.Parse(cell.GetRawText(), CultureInfo.InvariantCulture),
     };
 }
