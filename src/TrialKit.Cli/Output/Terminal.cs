@@ -1,3 +1,4 @@
+using System.Text;
 using Spectre.Console;
 
 namespace TrialKit.Cli.Output;
@@ -8,6 +9,7 @@ internal sealed class Terminal : IDisposable
     /// <summary>Columns assumed when the output is not a screen.</summary>
     public const int PlainWidth = 80;
 
+    private const int MinimumWidth = 20;
     private readonly Progress progress;
 
     private Terminal(TextWriter output, TextWriter error, IAnsiConsole console, bool showsProgress)
@@ -46,6 +48,28 @@ internal sealed class Terminal : IDisposable
         var console = Create(output, AnsiSupport.No);
         console.Profile.Width = PlainWidth;
         return new(output, error, console, showsProgress: false);
+    }
+
+    /// <summary>Prints a line that stands out.</summary>
+    public void WriteHeading(string text) => Console.Write(new Text(text + Environment.NewLine, new Style(decoration: Decoration.Bold)));
+
+    /// <summary>Prints a text broken between words at the screen's width, set in by some columns.</summary>
+    public void WriteWrapped(string text, int indent)
+    {
+        var width = Math.Max(MinimumWidth, Console.Profile.Width - indent);
+        var line = new StringBuilder();
+        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (line.Length > 0 && line.Length + 1 + word.Length > width)
+            {
+                Out.WriteLine(new string(' ', indent) + line);
+                line.Clear();
+            }
+
+            line.Append(line.Length > 0 ? " " : "").Append(word);
+        }
+
+        Out.WriteLine(new string(' ', indent) + line);
     }
 
     /// <summary>Says on a screen what is being done, once it has taken more than a second.</summary>

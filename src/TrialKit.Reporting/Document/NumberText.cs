@@ -16,6 +16,8 @@ public static class NumberText
     public const string Dash = "–";
 
     private const char Minus = '\u2212';
+    private const double StandToldInTens = 2000;
+    private static readonly string[] Words = ["No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten", "Eleven", "Twelve"];
 
     /// <summary>A number with so many decimals: <c>−1,234.5</c>. A value that rounds to zero has no sign.</summary>
     public static string Number(double value, int decimals) => Format(value, decimals, plus: false);
@@ -43,6 +45,9 @@ public static class NumberText
         return Format(RoundToPlace(value, place), Math.Max(0, -place), plus: false);
     }
 
+    /// <summary>The decimals at which the largest of several numbers has so many figures.</summary>
+    public static int DecimalsFor(double largest, int figures) => largest > 0 ? Math.Max(0, -Place(largest, figures)) : 0;
+
     /// <summary>A stand, in plants per acre or hectare, to the hundred: <c>31,400</c>.</summary>
     public static string Stand(double plants) => Format(RoundToPlace(plants, 2), 0, plus: false);
 
@@ -52,6 +57,13 @@ public static class NumberText
     /// <summary>A difference of two stands, to the ten below a thousand and to the hundred above: <c>+600</c>, <c>−1,200</c>.</summary>
     public static string StandDifference(double plants) =>
         Format(RoundToPlace(plants, Math.Abs(plants) < 1000 ? 1 : 2), 0, plus: true);
+
+    /// <summary>The size of a difference of two stands among differences up to a largest: to the ten below two thousand, else to the hundred.</summary>
+    public static string StandAmount(double plants, double largest) =>
+        Format(RoundToPlace(Math.Abs(plants), largest < StandToldInTens ? 1 : 2), 0, plus: false);
+
+    /// <summary>A small whole number at the head of a sentence, <c>Six</c>; digits above twelve.</summary>
+    public static string CountWord(int value) => value >= 0 && value < Words.Length ? Words[value] : Count(value);
 
     /// <summary>Days to the tenth: <c>9.4</c>.</summary>
     public static string Days(double days) => Format(days, 1, plus: false);

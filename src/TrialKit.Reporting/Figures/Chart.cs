@@ -10,6 +10,8 @@ namespace TrialKit.Reporting.Figures;
 internal sealed class Chart : IDisposable
 {
     private const float TickLength = 4;
+    private const float TickGap = 6;
+    private const float BottomTickRow = 11;
 
     private readonly Plot plot = new();
     private readonly SKRect area;
@@ -18,6 +20,8 @@ internal sealed class Chart : IDisposable
     private readonly double right;
     private readonly double bottom;
     private readonly double top;
+    private IReadOnlyList<(double Value, string Text)> leftTicks = [];
+    private IReadOnlyList<(double Value, string Text)> bottomTicks = [];
 
     /// <summary>A plot of a range of data in a part of an area.</summary>
     /// <param name="area">The whole area of the figure.</param>
@@ -31,6 +35,7 @@ internal sealed class Chart : IDisposable
         this.data = data;
         (left, right) = x;
         (bottom, top) = y;
+        plot.RenderManager.ClearCanvasBeforeEachRender = false;
         plot.FigureBackground.Color = ScottPlot.Colors.Transparent;
         plot.DataBackground.Color = ScottPlot.Colors.Transparent;
         plot.Axes.SetLimits(left, right, bottom, top);
@@ -56,12 +61,18 @@ internal sealed class Chart : IDisposable
     public float Y(double value) => data.Bottom - (float)((value - bottom) / (top - bottom) * data.Height);
 
     /// <summary>Ticks of the vertical axis, with grid lines.</summary>
-    public void TicksLeft(IEnumerable<(double Value, string Text)> ticks) => plot.Axes.Left.TickGenerator = Manual(ticks);
+    public void TicksLeft(IEnumerable<(double Value, string Text)> ticks)
+    {
+        leftTicks = [.. ticks];
+        plot.Axes.Left.TickGenerator = Unlabelled(leftTicks);
+    }
 
     /// <summary>Ticks of the horizontal axis, with the axis line.</summary>
     public void TicksBottom(IEnumerable<(double Value, string Text)> ticks)
     {
-        plot.Axes.Bottom.TickGenerator = Manual(ticks);
+        bottomTicks = [.. ticks];
+        plot.Axes.Bottom.TickGenerator = Unlabelled(bottomTicks);
+        plot.Axes.Bottom.FrameLineStyle.IsVisible = true;
         plot.Axes.Bottom.FrameLineStyle.Width = FigureStyle.HairStroke;
         plot.Axes.Bottom.FrameLineStyle.Color = Tone(FigureStyle.Axis);
     }
@@ -106,29 +117,34 @@ internal sealed class Chart : IDisposable
         box.LineWidth = 0;
     }
 
-    /// <summary>Draws the plot; labels are drawn after it.</summary>
+    /// <summary>Draws the plot and the labels of its ticks; names are drawn after it.</summary>
+    /// <remarks>The plot package draws each label of a tick twice, which thickens it and doubles it as text; so they are drawn here.</remarks>
     public void Render(SKCanvas canvas)
     {
         canvas.Save();
         plot.Render(canvas, new PixelRect(area.Left, area.Right, area.Bottom, area.Top));
         canvas.Restore();
+        var pen = new Pen(canvas);
+        foreach (var (value, text) in leftTicks)
+        {
+            pen.Text(text, data.Left - TickGap, Y(value), FigureStyle.Quiet, place: TextPlace.End);
+        }
+
+        foreach (var (value, text) in bottomTicks)
+        {
+            pen.Text(text, X(value), data.Bottom + BottomTickRow, FigureStyle.Quiet, place: TextPlace.Middle);
+        }
     }
 
     /// <inheritdoc/>
     public void Dispose() => plot.Dispose();
 
-    private static NumericManual Manual(IEnumerable<(double Value, string Text)> ticks)
-    {
-        var list = ticks.ToList();
-        return new NumericManual([.. list.Select(tick => tick.Value)], [.. list.Select(tick => PrintableText.Clean(tick.Text))]);
-    }
+    private static NumericManual Unlabelled(IReadOnlyList<(double Value, string Text)> ticks) =>
+        new([.. ticks.Select(tick => tick.Value)], [.. ticks.Select(_ => string.Empty)]);
 
     private static void Dress(IAxis axis)
     {
         axis.TickGenerator = new NumericManual();
-        axis.TickLabelStyle.FontName = BundledFonts.Family;
-        axis.TickLabelStyle.FontSize = FigureStyle.SmallSize;
-        axis.TickLabelStyle.ForeColor = Tone(FigureStyle.Quiet);
         axis.MajorTickStyle.Width = FigureStyle.HairStroke;
         axis.MajorTickStyle.Color = Tone(FigureStyle.Axis);
         axis.MajorTickStyle.Length = 0;

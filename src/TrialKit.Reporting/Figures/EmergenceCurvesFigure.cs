@@ -145,7 +145,8 @@ public sealed class EmergenceCurvesFigure(
     private static List<int> DayTicks(float width, int firstDay, double lastDay)
     {
         var step = Ticks.DayStep(lastDay - firstDay, Math.Max(2, (int)(width / 46)));
-        return [.. Enumerable.Range(0, (int)((lastDay - firstDay) / step) + 1).Select(i => firstDay + (i * step))];
+        var first = (firstDay + step - 1) / step * step;
+        return first > lastDay ? [firstDay] : [.. Enumerable.Range(0, (int)((lastDay - first) / step) + 1).Select(i => first + (i * step))];
     }
 
     // The days before anything is up are cut where they would take a sixth of the paper or more; two of them remain.

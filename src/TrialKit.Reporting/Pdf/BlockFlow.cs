@@ -209,7 +209,7 @@ internal sealed class BlockFlow(double width, double height)
             var bullet = PlacedText.At(
                 2, TextFlow.Baseline(PageStyle.Body), new Tag(TagKind.ListLabel, item), "•", BundledFace.Regular, PageStyle.Body, FigureStyle.Quiet);
             lines[0] = lines[0] with { Items = [bullet, .. lines[0].Items] };
-            AddLines(lines, 4);
+            AddLines(lines, ReferenceEquals(text, list.Items[0]) ? ParagraphSpace : 4);
         }
     }
 
@@ -218,7 +218,7 @@ internal sealed class BlockFlow(double width, double height)
         var tag = new Tag(TagKind.Figure, alternative: PrintableText.Clean(block.Figure.AltText));
         var caption = block.Caption is null
             ? []
-            : TextFlow.Slabs(block.Caption, strong: true, FigureStyle.Ink, PageStyle.Cell + 0.5, 0, Math.Min(width, PageStyle.Measure), new Tag(TagKind.Caption));
+            : TextFlow.Slabs(block.Caption, strong: true, FigureStyle.Ink, PageStyle.Cell + 0.5, 0, Math.Min(width, PageStyle.Measure), new Tag(TagKind.Paragraph, new Tag(TagKind.Caption)));
         var note = block.Note is null
             ? []
             : TextFlow.Slabs(block.Note, strong: false, FigureStyle.Quiet, PageStyle.Small, 0, Math.Min(width, PageStyle.Measure), new Tag(TagKind.Paragraph));

@@ -25,7 +25,7 @@ internal sealed class PdfDrawing(ReportDocument document, PdfLayout layout, Date
         var accessibility = UAManager.ForDocument(pdf);
         accessibility.SetDocumentLanguage(document.Language);
         pdf.ViewerPreferences.DisplayDocTitle = true;
-        var tagger = new Tagger(accessibility.StructureBuilder);
+        var tagger = new Tagger(accessibility.StructureBuilder, layout.Height);
 
         var figures = layout.Pages.SelectMany(page => page.Items.OfType<PlacedFigure>()).ToList();
         using var sheet = new MemoryStream(figures.Count == 0 ? [] : FigureSheet.Draw(figures, created));
@@ -33,13 +33,20 @@ internal sealed class PdfDrawing(ReportDocument document, PdfLayout layout, Date
 
         var drawnFigures = 0;
         var outline = new Outline(pdf);
+        XGraphics? graphics = null;
         foreach (var page in layout.Pages)
         {
+            // An element that goes on is cut at the end of the page before, which must still be open to be written to.
             var pdfPage = pdf.AddPage();
+            graphics?.Dispose();
+            graphics = null;
             pdfPage.Width = XUnit.FromPoint(layout.Width);
             pdfPage.Height = XUnit.FromPoint(layout.Height);
-            using var graphics = XGraphics.FromPdfPage(pdfPage);
-            foreach (var item in page.Items)
+            graphics = XGraphics.FromPdfPage(pdfPage);
+
+            // Decoration lies below the text; drawn first, it does not cut a paragraph's element in two.
+            var canvas = graphics;
+            foreach (var item in page.Items.OrderBy(item => item.Tag is null ? 0 : 1))
             {
                 tagger.Draw(item, () =>
                 {
@@ -48,18 +55,18 @@ internal sealed class PdfDrawing(ReportDocument document, PdfLayout layout, Date
                         form!.PageIndex = drawnFigures++;
                     }
 
-                    Draw(graphics, item, form);
+                    Draw(canvas, item, form);
                 });
             }
 
-            // Elements do not reach over pages: what goes on is opened again on the next.
-            tagger.Close();
             foreach (var (entry, y) in page.Outline)
             {
                 outline.Add(entry, pdfPage, layout.Height - y + 6);
             }
         }
 
+        tagger.Close();
+        graphics?.Dispose();
         FigureFonts.Shrink(pdf);
         using var saved = new MemoryStream();
         pdf.Save(saved, closeStream: false);
@@ -92,7 +99,8 @@ internal sealed class PdfDrawing(ReportDocument document, PdfLayout layout, Date
                 MarkDrawing.Draw(graphics, mark);
                 break;
             case PlacedFigure:
-                graphics.DrawImage(form!, box.X, box.Y, box.Width, box.Height);
+                var (width, height) = FigureSheet.PageSize(box);
+                graphics.DrawImage(form!, box.X, box.Y, width, height);
                 break;
             default:
                 throw new NotSupportedException($"Nothing draws a {item.GetType().Name}.");

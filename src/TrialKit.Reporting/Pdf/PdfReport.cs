@@ -16,7 +16,7 @@ public static class PdfReport
     {
         ArgumentNullException.ThrowIfNull(document);
         var date = created?.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc) ?? UndatedFile;
-        return StableBytes.Of(new PdfDrawing(document, Lay(document), date).Draw());
+        return StableBytes.Of(StreamChecksums.Complete(new PdfDrawing(document, Lay(document), date).Draw()));
     }
 
     /// <summary>Where everything of the document stands.</summary>

@@ -1,5 +1,6 @@
 using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Figures;
+using TrialKit.Reporting.Fonts;
 
 namespace TrialKit.Reporting.Pdf;
 
@@ -11,6 +12,7 @@ internal sealed class TableFlow(Table table, double width, double height)
 {
     private const double CellPadding = 2.6;
     private const double RuleWidth = 0.6;
+    private const double LineHeight = 1.28;
 
     private readonly Tag tag = new(TagKind.Table);
 
@@ -22,17 +24,19 @@ internal sealed class TableFlow(Table table, double width, double height)
         if (table.Caption is { } caption)
         {
             slabs.AddRange(TextFlow.Slabs(
-                    caption, strong: true, FigureStyle.Ink, PageStyle.Cell + 0.5, 0, Math.Min(width, PageStyle.Measure), new Tag(TagKind.Caption))
+                    caption, strong: true, FigureStyle.Ink, PageStyle.Cell + 0.5, 0, Math.Min(width, PageStyle.Measure), new Tag(TagKind.Paragraph, new Tag(TagKind.Caption)))
                 .Select(line => line with { KeepWithNext = true }));
             slabs[0] = slabs[0] with { SpaceBefore = 16 };
         }
 
-        var head = Head(columns, size) with { SpaceBefore = slabs.Count == 0 ? 14 : 3 };
-        var body = table.Rows.SelectMany(row => Row(row, columns, size, head)).ToList();
+        var head = Head(columns, size);
+        head[0] = head[0] with { SpaceBefore = slabs.Count == 0 ? 14 : 3 };
 
-        // A head that fills a page by itself is printed once.
-        var repeated = head.Height > height / 3 ? null : Undressed(head);
-        slabs.Add(head with { KeepWithNext = body.Count > 0 });
+        // A head that fills much of a page by itself is printed once.
+        var repeated = head.Count > 1 || head[0].Height > height / 3 ? null : Undressed(head[0]);
+        var body = table.Rows.SelectMany(row => Row(row, columns, size, height - (repeated?.Height ?? 0))).ToList();
+        head[^1] = head[^1] with { KeepWithNext = body.Count > 0 };
+        slabs.AddRange(head);
         slabs.AddRange(body.Select((row, i) => row with
         {
             RepeatedHead = repeated,
@@ -129,7 +133,7 @@ internal sealed class TableFlow(Table table, double width, double height)
         }
     }
 
-    private Slab Head(IReadOnlyList<(double X, double Width)> columns, double size)
+    private List<Slab> Head(IReadOnlyList<(double X, double Width)> columns, double size)
     {
         var row = new Tag(TagKind.TableRow, tag);
         var cells = table.Columns.Select((column, i) =>
@@ -137,6 +141,8 @@ internal sealed class TableFlow(Table table, double width, double height)
             var lines = LineBreaker.Break(LineBreaker.Fragments(column.Header, strong: true, FigureStyle.Ink), size, columns[i].Width).ToList();
             if (column.Unit is { } unit)
             {
+                // As text, the unit is a word of its own.
+                lines[^1] = [.. lines[^1], new Fragment(" ", BundledFace.Regular, FigureStyle.Quiet)];
                 lines.AddRange(LineBreaker.Break(LineBreaker.Fragments(unit, strong: false, FigureStyle.Quiet), size, columns[i].Width));
             }
 
@@ -145,51 +151,59 @@ internal sealed class TableFlow(Table table, double width, double height)
 
         // Names stand at the foot of the head, so that those on one line stand above their column.
         var lineCount = cells.Max(lines => lines.Count);
-        var items = new List<PlacedItem>();
-        for (var i = 0; i < cells.Count; i++)
+        foreach (var lines in cells)
         {
-            items.AddRange(Cell(cells[i], columns[i], i, size, lineCount - cells[i].Count, new Tag(TagKind.TableHeader, row)));
+            lines.InsertRange(0, Enumerable.Repeat<IReadOnlyList<Fragment>>([], lineCount - lines.Count));
         }
 
-        var bottom = (lineCount * size * LineHeight) + (2 * CellPadding);
-        items.Add(new PlacedFill(new Box(0, bottom, TableWidth(columns), RuleWidth), FigureStyle.Axis));
-        return new Slab(bottom + RuleWidth + 1, items);
+        var slabs = Chunks(cells, TagKind.TableHeader, row, columns, size, height).ToList();
+        var last = slabs[^1];
+        var rule = new PlacedFill(new Box(0, last.Height, TableWidth(columns), RuleWidth), FigureStyle.Axis);
+        slabs[^1] = new Slab(last.Height + RuleWidth + 1, [.. last.Items, rule]);
+        return slabs;
     }
 
-    private IEnumerable<Slab> Row(TableRow row, IReadOnlyList<(double X, double Width)> columns, double size, Slab head)
+    private IEnumerable<Slab> Row(TableRow row, IReadOnlyList<(double X, double Width)> columns, double size, double room)
     {
-        var rowTag = new Tag(TagKind.TableRow, tag);
         var cells = row.Cells
-            .Select((text, i) => LineBreaker.Break(LineBreaker.Fragments(text, row.Strong, FigureStyle.Ink), size, columns[i].Width))
+            .Select((text, i) => LineBreaker.Break(LineBreaker.Fragments(text, row.Strong, FigureStyle.Ink), size, columns[i].Width).ToList())
             .ToList();
-        var cellTags = cells.Select(_ => new Tag(TagKind.TableCell, rowTag)).ToList();
-        var lineCount = cells.Max(lines => lines.Count);
+        var rule = RuleWidth / 2;
+        return Chunks(cells, TagKind.TableCell, new Tag(TagKind.TableRow, tag), columns, size, room).Select(slab => new Slab(
+            slab.Height + rule,
+            [.. slab.Items, new PlacedFill(new Box(0, slab.Height, TableWidth(columns), rule), FigureStyle.Grid)]));
+    }
 
-        // A row higher than a page goes on over pages, so many lines at a time.
-        var perPage = Math.Max(1, (int)((height - (head.Height > height / 3 ? 0 : head.Height) - (2 * CellPadding) - RuleWidth) / (size * LineHeight)));
+    // A row higher than the room on a page goes on over pages, so many lines at a time.
+    private IEnumerable<Slab> Chunks(
+        List<List<IReadOnlyList<Fragment>>> cells,
+        TagKind kind,
+        Tag row,
+        IReadOnlyList<(double X, double Width)> columns,
+        double size,
+        double room)
+    {
+        var tags = cells.Select(_ => new Tag(kind, row)).ToList();
+        var lineCount = cells.Max(lines => lines.Count);
+        var perPage = Math.Max(1, (int)((room - (2 * CellPadding) - (2 * RuleWidth) - 1) / (size * LineHeight)));
         for (var first = 0; first < lineCount; first += perPage)
         {
             var count = Math.Min(perPage, lineCount - first);
             var items = new List<PlacedItem>();
             for (var i = 0; i < cells.Count; i++)
             {
-                items.AddRange(Cell([.. cells[i].Skip(first).Take(count)], columns[i], i, size, 0, cellTags[i]));
+                items.AddRange(Cell([.. cells[i].Skip(first).Take(count)], columns[i], i, size, tags[i]));
             }
 
-            var bottom = (count * size * LineHeight) + (2 * CellPadding);
-            items.Add(new PlacedFill(new Box(0, bottom, TableWidth(columns), RuleWidth / 2), FigureStyle.Grid));
-            yield return new Slab(bottom + (RuleWidth / 2), items);
+            yield return new Slab((count * size * LineHeight) + (2 * CellPadding), items);
         }
     }
-
-    private const double LineHeight = 1.28;
 
     private IEnumerable<PlacedItem> Cell(
         List<IReadOnlyList<Fragment>> lines,
         (double X, double Width) column,
         int index,
         double size,
-        int skippedLines,
         Tag cellTag)
     {
         for (var i = 0; i < lines.Count; i++)
@@ -201,7 +215,7 @@ internal sealed class TableFlow(Table table, double width, double height)
                 ColumnAlignment.Centre => slack / 2,
                 _ => 0,
             });
-            var baseline = CellPadding + ((skippedLines + i) * size * LineHeight) + TextFlow.Baseline(size, LineHeight);
+            var baseline = CellPadding + (i * size * LineHeight) + TextFlow.Baseline(size, LineHeight);
             foreach (var item in TextFlow.Place(lines[i], size, x, baseline, cellTag))
             {
                 yield return item;

@@ -6,7 +6,8 @@ namespace TrialKit.Reporting.Pdf;
 
 /// <summary>Opens and closes structure elements so that each item is drawn inside the node it belongs to.</summary>
 /// <param name="builder">The structure of the document being drawn.</param>
-internal sealed class Tagger(StructureBuilder builder)
+/// <param name="pageHeight">The height of its pages.</param>
+internal sealed class Tagger(StructureBuilder builder, double pageHeight)
 {
     private readonly List<Tag> open = [];
 
@@ -56,9 +57,10 @@ internal sealed class Tagger(StructureBuilder builder)
     {
         switch (tag.Kind)
         {
+            // The bounds of a figure are measured from the page's lower edge.
             case TagKind.Figure:
                 builder.BeginElement(
-                    PdfIllustrationElementTag.Figure, tag.Alternative ?? string.Empty, new XRect(box.X, box.Y, box.Width, box.Height));
+                    PdfIllustrationElementTag.Figure, tag.Alternative ?? string.Empty, new XRect(box.X, pageHeight - box.Bottom, box.Width, box.Height));
                 break;
             case TagKind.Caption:
                 builder.BeginElement(PdfGroupingElementTag.Caption);

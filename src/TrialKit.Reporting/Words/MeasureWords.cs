@@ -17,27 +17,27 @@ internal sealed record MeasureWords(string Opening, string Noun, string More, st
         ["t10"] = Time("The first tenth of the plants were up", "the time to the first tenth of the plants"),
         ["t50"] = Time("Half the plants were up", "the time to half the plants up"),
         ["t90"] = Time("Nine tenths of the plants were up", "the time to nine tenths of the plants"),
-        ["spread"] = new("From the first tenth to the last tenth up took", "the time from the first tenth to the last tenth up", "longer", "less"),
+        ["spread"] = new("From the first tenth up to the last tenth took", "the time from the first tenth up to the last tenth", "longer", "less"),
         ["heat-t10"] = Heat("The first tenth of the plants took", "the heat to the first tenth of the plants"),
-        ["heat-t50"] = Heat("Half the plants up took", "the heat to half the plants up"),
+        ["heat-t50"] = Heat("Half the plants were up after", "the heat to half the plants up"),
         ["heat-t90"] = Heat("Nine tenths of the plants took", "the heat to nine tenths of the plants"),
-        ["heat-spread"] = Heat("From the first tenth to the last tenth up took", "the heat from the first tenth to the last tenth up"),
-        ["up-24h"] = Level("The share up within 24 hours of a spot's first plant was", "the share up within 24 hours of a spot's first plant"),
-        ["up-48h"] = Level("The share up within 48 hours of a spot's first plant was", "the share up within 48 hours of a spot's first plant"),
+        ["heat-spread"] = Heat("From the first tenth up to the last tenth took", "the heat from the first tenth up to the last tenth"),
+        ["up-24h"] = new("Up within 24 hours of the first at their spot were", "the share up within 24 hours of the first", "more", "fewer"),
+        ["up-48h"] = new("Up within 48 hours of the first at their spot were", "the share up within 48 hours of the first", "more", "fewer"),
         ["spacing-mean"] = new("The mean distance between plants was", "the mean distance between plants", "wider", "narrower"),
-        ["spacing-sd"] = new("The unevenness of plant spacing (its standard deviation) was", "the unevenness of plant spacing", "larger", "smaller"),
+        ["spacing-sd"] = new("Plant spacing varied (standard deviation)", "how plant spacing varies", "more", "less"),
         ["spacing-cv"] = new("The coefficient of variation of plant spacing was", "the coefficient of variation of plant spacing", "larger", "smaller"),
         ["spacing-multiples"] = Level("The share of doubles among the spacings was", "the share of doubles"),
         ["spacing-single"] = Level("The share of single spacings was", "the share of single spacings"),
         ["spacing-missed"] = Level("The share of skips among the spacings was", "the share of skips"),
         ["depth"] = new("Seed lay", "seed depth", "deeper", "shallower"),
-        ["depth-sd"] = new("The unevenness of seed depth (its standard deviation) was", "the unevenness of seed depth", "larger", "smaller"),
+        ["depth-sd"] = new("Seed depth varied (standard deviation)", "how seed depth varies", "more", "less"),
         ["yield"] = Level("Yield was", "yield"),
     };
 
     /// <summary>The words of a measure; one of the trial's own measures is spoken of by its label.</summary>
     public static MeasureWords Of(Measure measure) =>
-        ById.TryGetValue(measure.Id, out var words) ? words : Level($"{measure.Label} was", measure.Label);
+        ById.TryGetValue(measure.Id, out var words) ? words : Level($"{char.ToUpperInvariant(measure.Label[0])}{measure.Label[1..]} was", measure.Label);
 
     private static MeasureWords Level(string opening, string noun) => new(opening, noun, "higher", "lower");
 

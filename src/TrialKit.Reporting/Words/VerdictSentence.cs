@@ -31,6 +31,6 @@ public static class VerdictSentence
 
     private static string Detectable(Contrast contrast, AmountText text, string replicates) =>
         contrast is { Detectable: { } detectable, Estimate: { } estimate }
-            ? $" {NumberText.CountWord(estimate.Replicates)} {replicates} like these would usually show a difference of {text.Amount(detectable)}."
+            ? $" {NumberText.CountWord(estimate.Replicates)} {replicates} like these would usually show a difference of {text.Size(detectable)}."
             : "";
 }

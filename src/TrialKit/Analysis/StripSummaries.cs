@@ -20,13 +20,14 @@ public sealed record StripSummaries(
     ImmutableArray<StripDepth> Depths,
     ImmutableArray<StripYield> Yields)
 {
-    /// <summary>The findings about single strips, table by table.</summary>
+    /// <summary>The findings about single strips, table by table; what is said alike of every strip is said once.</summary>
     public IEnumerable<Finding> Findings =>
         Stands.SelectMany(strip => strip.Findings)
             .Concat(Emergence.SelectMany(strip => strip.Findings))
             .Concat(Spacings.SelectMany(strip => strip.Findings))
             .Concat(Depths.SelectMany(strip => strip.Findings))
-            .Concat(Yields.SelectMany(strip => strip.Findings));
+            .Concat(Yields.SelectMany(strip => strip.Findings))
+            .Distinct();
 
     /// <summary>Summarises a trial's strips.</summary>
     internal static StripSummaries Of(StripTrial trial) => new(

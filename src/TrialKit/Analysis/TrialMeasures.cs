@@ -60,12 +60,12 @@ internal static class TrialMeasures
     {
         var (unit, scale) = ShortLength(trial);
         var byStrip = spacings.ToDictionary(spacing => spacing.Strip.Name, Identifier.Comparer);
-        yield return Of("spacing-mean", "Plant spacing, mean", unit, MeasureKind.Length, Better.Unsaid, isHeadline: false, spacing => spacing.Mean.As(scale));
+        yield return Of("spacing-mean", "Plant spacing, mean", unit, MeasureKind.Length, Better.Unsaid, isHeadline: false, spacing => spacing.Mean?.As(scale));
         yield return Of("spacing-sd", "Plant spacing, SD", unit, MeasureKind.Length, Better.Lower, isHeadline: true, spacing => spacing.StandardDeviation?.As(scale));
         yield return Of("spacing-cv", "Plant spacing, CV", Unit.Percent, MeasureKind.Share, Better.Lower, isHeadline: false, spacing => spacing.CoefficientOfVariation);
-        yield return Of("spacing-multiples", "Spacings that are doubles", Unit.Percent, MeasureKind.Share, Better.Lower, isHeadline: false, spacing => spacing.Shares?.Multiples);
-        yield return Of("spacing-single", "Spacings that are single", Unit.Percent, MeasureKind.Share, Better.Higher, isHeadline: false, spacing => spacing.Shares?.Single);
-        yield return Of("spacing-missed", "Spacings that are skips", Unit.Percent, MeasureKind.Share, Better.Lower, isHeadline: false, spacing => spacing.Shares?.Missed);
+        yield return Of("spacing-multiples", "Spacings that are doubles", Unit.Percent, MeasureKind.Share, Better.Lower, isHeadline: false, spacing => spacing.Classes?.Multiples);
+        yield return Of("spacing-single", "Spacings that are single", Unit.Percent, MeasureKind.Share, Better.Higher, isHeadline: false, spacing => spacing.Classes?.Singles);
+        yield return Of("spacing-missed", "Spacings that are skips", Unit.Percent, MeasureKind.Share, Better.Lower, isHeadline: false, spacing => spacing.Classes?.Missed);
 
         StripMeasure Of(string id, string label, Unit unit, MeasureKind kind, Better better, bool isHeadline, Func<StripSpacing, double?> value) =>
             Measure(trial, new(id, label, unit, kind, better, isHeadline), byStrip, value);

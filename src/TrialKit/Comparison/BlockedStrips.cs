@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-using TrialKit.Numerics.Distributions;
 using TrialKit.Numerics.Linear;
-using TrialKit.Numerics.Power;
 using TrialKit.Quantities;
 using TrialKit.Results;
 using TrialKit.Trials;

@@ -28,6 +28,9 @@ public sealed record Contrast(
     /// <summary>The chance at which <see cref="Detectable"/> is stated.</summary>
     public const double DetectablePower = 0.80;
 
+    /// <summary>The two treatments.</summary>
+    public ComparedPair Pair => new(Treatment, Baseline);
+
     /// <summary>What the comparison showed at its level.</summary>
     public Verdict Verdict => P is not { } p ? Verdict.NotJudged : p.Value < Level.Alpha ? Verdict.Shown : Verdict.NotShown;
 }

@@ -35,7 +35,7 @@ internal static class PairedStrips
             estimate,
             estimate?.PTwoSided,
             estimate?.IntervalAt(level),
-            estimate is null ? null : DetectableDifference.Paired(Summary.StandardDeviation(differences), differences.Length, level.Alpha, Contrast.DetectablePower),
+            estimate is null ? null : PairedPower.DetectableDifference(Summary.StandardDeviation(differences), differences.Length, level.Alpha, Contrast.DetectablePower),
             level,
             Methods.PairedT);
         var tests = new PairTests(pairs, SignFlipsOf(differences), SignedRankOf(differences));

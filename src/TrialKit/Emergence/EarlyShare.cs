@@ -5,7 +5,7 @@ namespace TrialKit.Emergence;
 /// <summary>The share of the plants up in the end that were up within some days of the first one seen at their spot.</summary>
 /// <remarks>
 /// Nothing is interpolated: the count is one made within 3 h of the moment, or one that stood unchanged from the visit before it to the visit after it.
-/// Spots are pooled; one spot whose visits do not tell it leaves the strip without the figure, because the spots left would be another sample.
+/// The first plant seen counts from the visit that found it, also when that is the first visit of all (a finding says so). Spots are pooled; one spot whose visits do not tell it leaves the strip without the figure, because the spots left would be another sample.
 /// </remarks>
 internal static class EarlyShare
 {
@@ -22,7 +22,7 @@ internal static class EarlyShare
         int early = 0, all = 0;
         foreach (var spot in spots.Where(spot => spot.Final > 0))
         {
-            if (spot.BeganLate || At(spot, spot.Days[Array.FindIndex(spot.Up, up => up > 0)] + days) is not { } up)
+            if (At(spot, spot.Days[Array.FindIndex(spot.Up, up => up > 0)] + days) is not { } up)
             {
                 return null;
             }

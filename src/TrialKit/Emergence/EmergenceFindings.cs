@@ -34,7 +34,7 @@ internal static class EmergenceFindings
         {
             if (spot.BeganLate)
             {
-                yield return new("first-visit-late", FindingWeight.Caution, Text($"{spot.Up[0]} plants were up at the first visit; their interval reaches back to planting, and the first plant's moment is not known."), spot.Place);
+                yield return new("first-visit-late", FindingWeight.Caution, Text($"{spot.Up[0]} plants were up at the first visit; their interval reaches back to planting, and the shares up within 24 h and 48 h count from that visit, so they look too even."), spot.Place);
             }
 
             foreach (var visit in spot.Fell)
@@ -100,14 +100,14 @@ internal static class EmergenceFindings
     }
 
     /// <summary>What is to be said where visits leave a figure untold.</summary>
-    public static IEnumerable<Finding> OfVisits(StripEmergence strip, bool together, bool beganLate)
+    public static IEnumerable<Finding> OfVisits(StripEmergence strip, bool together)
     {
         if (!together)
         {
-            yield return new("spots-visited-apart", FindingWeight.Note, "The spots were not visited at the same times: the curve uses each spot's own visits, and there is no table of indices.", strip.Strip.Name);
+            yield return new("spots-visited-apart", FindingWeight.Note, "The spots were not visited at the same times: the curves use each spot's own visits, and there is no table of indices.", strip.Strip.Name);
         }
 
-        if (strip.PlantsUp > 0 && !beganLate && (strip.PercentWithin24Hours is null || strip.PercentWithin48Hours is null))
+        if (strip.PlantsUp > 0 && (strip.PercentWithin24Hours is null || strip.PercentWithin48Hours is null))
         {
             var hours = strip.PercentWithin24Hours is not null ? "48 h" : strip.PercentWithin48Hours is not null ? "24 h" : "24 h and 48 h";
             yield return new("visits-too-far-apart", FindingWeight.Note, $"No visit fell within 3 h of {hours} after the first plant at every spot, so the share up by then is not known.", strip.Strip.Name);

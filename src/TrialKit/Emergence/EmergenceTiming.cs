@@ -12,7 +12,8 @@ namespace TrialKit.Emergence;
 /// A plant first seen at one visit came up at some moment since the visit before; a seed not up at the last visit may come up later or never.
 /// The log-logistic curve with a share that never comes up is fitted by maximum likelihood to these intervals, each spot adding its own
 /// (Onofri, Mesgaran and Ritz 2022, Weed Science). T10, T50 and T90 are of the plants that come up. Where counts fall, the highest so far is used.
-/// Without the seeds sown at every spot, the curve is that of the plants seen, its share fixed at 1.
+/// The step curve beside it is the plain share at each visit, or the estimate of Turnbull 1976 (J. R. Stat. Soc. B 38:290-295) for spots visited at
+/// different times. Without the seeds sown at every spot, the curve is that of the plants seen, its share fixed at 1.
 /// </remarks>
 public static class EmergenceTiming
 {
@@ -67,7 +68,7 @@ public static class EmergenceTiming
             HeatMethod = trial.Heat.Method,
             PercentWithin24Hours = EarlyShare.Percent(spots, 1),
             PercentWithin48Hours = EarlyShare.Percent(spots, 2),
-            Curve = together ? Steps(spots, seeds) : [],
+            Curve = together ? Steps(spots, seeds) : Steps(spots, counts),
             Indices = together ? Indices(spots, seeds) : [],
             Findings = [],
         };
@@ -78,7 +79,7 @@ public static class EmergenceTiming
                 .. EmergenceFindings.OfCounts(strip, spots, seeds),
                 .. EmergenceFindings.OfFit(strip, fit),
                 .. EmergenceFindings.OfTimes(trial, result),
-                .. EmergenceFindings.OfVisits(result, together, spots.Any(spot => spot.BeganLate)),
+                .. EmergenceFindings.OfVisits(result, together),
             ],
         };
     }
@@ -118,6 +119,24 @@ public static class EmergenceTiming
         }
 
         return points.MoveToImmutable();
+    }
+
+    // With visits at different times the shares are those of Turnbull's estimate, at the visits where it is one number.
+    private static ImmutableArray<ShareUp> Steps(ImmutableArray<WatchedSpot> spots, IntervalCounts counts)
+    {
+        if (counts.Total == 0)
+        {
+            return [];
+        }
+
+        var estimate = Turnbull.Fit(counts);
+        return [.. spots
+            .SelectMany(spot => spot.Days)
+            .Distinct()
+            .Order()
+            .Select(day => (Day: day, Share: estimate.CdfAt(day)))
+            .Where(point => point.Share.Lower == point.Share.Upper)
+            .Select(point => new ShareUp(point.Day, point.Share.Lower, StandardError: null))];
     }
 
     private static ImmutableArray<TimingIndex> Indices(ImmutableArray<WatchedSpot> spots, double? seeds)

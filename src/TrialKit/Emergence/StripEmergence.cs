@@ -49,7 +49,7 @@ public sealed record StripEmergence
     /// <summary>Percent of the plants up in the end that were up within 48 h of the first one seen at their spot; null where the visits do not tell it.</summary>
     public required double? PercentWithin48Hours { get; init; }
 
-    /// <summary>The share up at each visit; empty when the spots were not visited at the same times.</summary>
+    /// <summary>The share up at each visit, without any curve; where spots were visited at different times, at the visits for which their counts together fix it.</summary>
     public required ImmutableArray<ShareUp> Curve { get; init; }
 
     /// <summary>Timing indices under their authors' names, for the appendix; empty when the spots were not visited at the same times.</summary>

@@ -43,7 +43,7 @@ internal sealed class WatchedSpot
     /// <remarks>A rate tells the average number of seeds, so rounding it at each spot would bias the share by up to half a seed a spot.</remarks>
     public double? Seeds { get; }
 
-    /// <summary>Whether plants were up at the first visit already, so that the moment of the first is unknown.</summary>
+    /// <summary>Whether plants were up at the first visit already, so that nothing tells when the first came.</summary>
     public bool BeganLate => Up[0] > 0;
 
     /// <summary>A spot in numbers.</summary>

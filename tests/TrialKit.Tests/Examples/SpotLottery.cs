@@ -4,7 +4,7 @@ namespace TrialKit.Tests.Examples;
 internal static class SpotLottery
 {
     private const double DoubleDistance = 0.08;
-    private const double EarliestDeath = 3;
+    private const double EarliestDeath = 6;
     private const double DeathSpread = 2;
 
     /// <summary>The seeds in the order of the tape.</summary>

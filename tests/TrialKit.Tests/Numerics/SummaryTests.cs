@@ -35,9 +35,9 @@ public class SummaryTests
         Gen.Select(Gen.Double[-100, 100].Array[2, 20], Gen.Double[0.1, 50], Gen.Double[-1000, 1000]).Sample((values, scale, shift) =>
         {
             double[] moved = [.. values.Select(value => (scale * value) + shift)];
-            Close.Absolute((scale * Summary.Mean(values)) + shift, Summary.Mean(moved), 1e-11, "mean");
-            Close.Absolute((scale * Summary.Median(values)) + shift, Summary.Median(moved), 1e-11, "median");
-            Close.Absolute(scale * Summary.StandardDeviation(values), Summary.StandardDeviation(moved), 1e-10, "standard deviation");
+            Close.Absolute((scale * Summary.Mean(values)) + shift, Summary.Mean(moved), Tolerances.ShiftAndScale, "mean");
+            Close.Absolute((scale * Summary.Median(values)) + shift, Summary.Median(moved), Tolerances.ShiftAndScale, "median");
+            Close.Absolute(scale * Summary.StandardDeviation(values), Summary.StandardDeviation(moved), Tolerances.ShiftAndScale, "standard deviation");
         });
 
     [Fact]

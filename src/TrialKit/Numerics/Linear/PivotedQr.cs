@@ -93,6 +93,24 @@ internal sealed class PivotedQr
         return residuals;
     }
 
+    /// <summary>The first <see cref="Rank"/> columns of Q: an orthonormal basis of the matrix's columns.</summary>
+    /// <returns>One array of <see cref="Rows"/> values per basis column.</returns>
+    public double[][] Basis()
+    {
+        var basis = new double[Rank][];
+        for (var c = 0; c < Rank; c++)
+        {
+            basis[c] = new double[Rows];
+            basis[c][c] = 1;
+            for (var k = Rank - 1; k >= 0; k--)
+            {
+                Reflect(_columns[k], k, basis[c]);
+            }
+        }
+
+        return basis;
+    }
+
     /// <summary>Least-squares coefficients; 0 for a dependent column.</summary>
     /// <param name="rotated">Q'y from <see cref="Rotate"/>.</param>
     /// <returns>One coefficient per column, in the matrix's order and units.</returns>

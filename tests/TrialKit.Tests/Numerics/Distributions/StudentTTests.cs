@@ -63,11 +63,23 @@ public class StudentTTests
         Close.Relative(2 * centre * Math.Sqrt(0.5 / p / (1 - p)), StudentT.UpperQuantile(p, 2), Tolerances.DistributionTail, "df 2");
     }
 
+    [Theory]
+    [InlineData("qt975", 0.975)]
+    [InlineData("qt95", 0.95)]
+    public void Quantile_Table_MatchesReference(string table, double p)
+    {
+        var rows = ReferenceData.Json("screening/misc.json").GetProperty("quantiles").GetProperty("values").GetProperty(table);
+        foreach (var row in rows.EnumerateObject())
+        {
+            Close.Relative(row.Value.GetDouble(), StudentT.Quantile(p, ReferenceData.Number(row.Name)), Tolerances.DistributionQuantile, $"{table}, df {row.Name}");
+        }
+    }
+
     [Fact]
     public void Tails_SwappedSign_ChangeOver() =>
         Gen.Select(Gen.Double[-50, 50], Gen.Double[0.3, 300]).Sample((t, df) =>
             StudentT.LowerTail(t, df) == StudentT.UpperTail(-t, df)
-            && Math.Abs(StudentT.LowerTail(t, df) + StudentT.UpperTail(t, df) - 1) < 1e-14);
+            && Math.Abs(StudentT.LowerTail(t, df) + StudentT.UpperTail(t, df) - 1) < Tolerances.DistributionTail);
 
     [Fact]
     public void UpperTail_AcrossTheSwitchToManyDegrees_IsContinuous()

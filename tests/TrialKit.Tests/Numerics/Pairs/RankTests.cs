@@ -85,9 +85,9 @@ public class RankTests
         {
             var result = HodgesLehmann.Estimate(d, 0.9);
             var moved = HodgesLehmann.Estimate([.. d.Select(value => (scale * value) + shift)], 0.9);
-            Close.Absolute((scale * result.Estimate) + shift, moved.Estimate, 1e-10, "estimate");
-            Close.Absolute((scale * result.Lower) + shift, moved.Lower, 1e-10, "lower");
-            Close.Absolute((scale * result.Upper) + shift, moved.Upper, 1e-10, "upper");
+            Close.Absolute((scale * result.Estimate) + shift, moved.Estimate, Tolerances.ShiftAndScale, "estimate");
+            Close.Absolute((scale * result.Lower) + shift, moved.Lower, Tolerances.ShiftAndScale, "lower");
+            Close.Absolute((scale * result.Upper) + shift, moved.Upper, Tolerances.ShiftAndScale, "upper");
             Assert.Equal(result.AchievedLevel, moved.AchievedLevel);
         });
 
