@@ -81,7 +81,7 @@ internal sealed class BoundTable
         var column = HeaderName.Find(header, columns, out var unit);
         if (column is null)
         {
-            problems.Add(TableProblems.UnknownColumn(at, header, [.. columns.Select(candidate => candidate.Name)]));
+            problems.Add(TableProblems.UnknownColumn(at, header, [.. columns.Where(candidate => candidate.IsListed).Select(candidate => candidate.Name)]));
             return;
         }
 
