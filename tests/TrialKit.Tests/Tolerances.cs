@@ -67,7 +67,7 @@ internal static class Tolerances
     public const double DifferencedError = 1e-4;
 
     /// <summary>Relative. A value and its mirror image, or two orders of the same sum, differ by a few roundings.</summary>
-    public const double Rounding = 1e-12;
+    public const double FewRoundings = 1e-12;
 
     /// <summary>Relative. Certified coefficients of well and badly conditioned designs, QR of the scaled design.</summary>
     public const double CertifiedRegression = 1e-9;
@@ -80,8 +80,10 @@ internal static class Tolerances
 
     /// <inheritdoc cref="CertifiedDigitsEasy"/>
     public const double CertifiedDigitsHard = 4;
+
     /// <summary>Standard errors. A share of seeded draws lies this close to its probability unless the draws are wrong (chance about 1 in 16,000).</summary>
     public const double SamplingErrors = 4;
+
     /// <summary>Relative. A noncentral tail: the quadrature is asked for 1e-13.</summary>
     public const double NoncentralTail = 1e-12;
 
@@ -135,4 +137,10 @@ internal static class Tolerances
 
     /// <summary>Relative. A tail at a REML t or F: the estimate's tolerance times the steepness of the tail.</summary>
     public const double RemlProbability = 2e-5;
+
+    /// <summary>Absolute on tau2. The reference's root search stops at the fourth root of machine precision: for two sites it prints 3.55001 where 3.55 is exact.</summary>
+    public const double MetaPauleMandel = 1.3e-4;
+
+    /// <summary>Relative. Reweighted least squares, both sides stopped when the deviance moves by less than 1e-14 of itself.</summary>
+    public const double Irls = 1e-8;
 }

@@ -38,7 +38,7 @@ internal static class CheckCommand
         if (reading.Trial is { } trial)
         {
             terminal.Out.WriteLine(trial.Title);
-            terminal.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{trial.Crop.Name}, planted {trial.Planting.Date:yyyy-MM-dd}, {TrialWords.Layout(trial)}, control {trial.Design.Control?.Label ?? "none named"}, level {trial.Design.Level}"));
+            terminal.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{trial.Crop.Name}, planted {trial.Planting.Date:yyyy-MM-dd}, {TrialWords.Layout(trial)}, control {trial.Design.Control?.Label ?? "none named"}, level {trial.Design.Level.Alpha:0.##}"));
             terminal.Out.WriteLine();
         }
 

@@ -45,6 +45,9 @@ public static class NumberText
         return Format(RoundToPlace(value, place), Math.Max(0, -place), plus: false);
     }
 
+    /// <summary>The decimals at which the largest of several numbers has so many figures.</summary>
+    public static int DecimalsFor(double largest, int figures) => largest > 0 ? Math.Max(0, -Place(largest, figures)) : 0;
+
     /// <summary>A stand, in plants per acre or hectare, to the hundred: <c>31,400</c>.</summary>
     public static string Stand(double plants) => Format(RoundToPlace(plants, 2), 0, plus: false);
 

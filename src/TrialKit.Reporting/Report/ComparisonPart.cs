@@ -40,7 +40,7 @@ internal static class ComparisonPart
                 Mean(measure, pair.Treatment),
                 Mean(measure, pair.Baseline),
                 MeasureText.Difference(measure.Measure, contrast.Difference),
-                contrast.Interval is { } interval ? MeasureText.Interval(measure.Measure, interval) : NumberText.Dash,
+                Interval(measure.Measure, contrast),
                 NumberText.Count(measure.Pairs!.Pairs.Length),
                 NumberText.Number(contrast.Estimate?.T, 2),
                 NumberText.PValue(contrast.P?.Value),
@@ -75,7 +75,7 @@ internal static class ComparisonPart
                 Mean(measure, pair.Treatment),
                 Mean(measure, pair.Baseline),
                 MeasureText.Difference(measure.Measure, contrast.Difference),
-                contrast.Interval is { } interval ? MeasureText.Interval(measure.Measure, interval) : NumberText.Dash,
+                Interval(measure.Measure, contrast),
                 NumberText.Number(contrast.Estimate?.T, 2),
                 contrast.Estimate is { } estimate ? NumberText.Number(estimate.DegreesOfFreedom, 0) : NumberText.Dash,
                 NumberText.PValue(contrast.P?.Value));
@@ -120,6 +120,10 @@ internal static class ComparisonPart
             ],
             [.. rows]);
     }
+
+    // On one line: the two ends of an interval are read together.
+    private static string Interval(Measure measure, Contrast contrast) =>
+        contrast.Interval is { } interval ? MeasureText.Interval(measure, interval).Replace(' ', '\u00A0') : NumberText.Dash;
 
     private static string Degrees(AnovaTable anova) => $"{NumberText.Count(anova.Treatments.DegreesOfFreedom)}, {NumberText.Count(anova.Error.DegreesOfFreedom)}";
 

@@ -8,6 +8,7 @@ internal sealed class AmountText
 {
     private const double HoursPerDay = 24;
     private const double DaysToldInHours = 2;
+    private const int OwnFigures = 3;
     private readonly Func<double, string> number;
     private readonly string unit;
 
@@ -25,14 +26,11 @@ internal sealed class AmountText
         MeasureKind.Heat => new(value => NumberText.Number(value, 1), measure.Unit.Symbol),
         MeasureKind.Length => new(value => NumberText.Number(value, measure.Unit == Unit.Inches ? 2 : 1), measure.Unit == Unit.Inches ? "inches" : measure.Unit.Symbol),
         MeasureKind.Yield => new(value => NumberText.Number(value, measure.Unit == Unit.BushelsPerAcre ? 1 : 2), measure.Unit == Unit.BushelsPerAcre ? "bushels an acre" : "tonnes a hectare"),
-        _ => new(value => NumberText.Figures(value, 3), measure.Unit.Symbol),
+        _ => new(value => NumberText.Number(value, NumberText.DecimalsFor(largest, OwnFigures)), measure.Unit.Symbol),
     };
 
-    /// <summary>An amount without a sign: <c>8 hours</c>.</summary>
-    public string Amount(double value) => WithUnit(number(Math.Abs(value)));
-
-    /// <summary>A difference with its direction: <c>8 hours sooner</c>.</summary>
-    public string Directed(double value, MeasureWords words) => $"{Amount(value)} {Direction(value, words)}";
+    /// <summary>A difference with its direction: <c>8 hours sooner</c>; <c>next to none</c> where it rounds to nothing.</summary>
+    public string Directed(double value, MeasureWords words) => IsNothing(value) ? "next to none" : $"{WithUnit(Size(value))} {Direction(value, words)}";
 
     /// <summary>A size alone, where the unit was just said: <c>8</c>.</summary>
     public string Size(double value) => number(Math.Abs(value));
@@ -40,11 +38,20 @@ internal sealed class AmountText
     /// <summary>A range where the unit was just said: on one side of zero the sizes in increasing order, <c>5 to 11</c>; across zero each end has its direction.</summary>
     public string Range(double low, double high, MeasureWords words)
     {
-        var (near, far) = Math.Abs(low) < Math.Abs(high) ? (low, high) : (high, low);
-        return low * high > 0
-            ? $"{Size(near)} to {Size(far)}"
-            : $"{Size(low)} {words.Less} to {Size(high)} {words.More}";
+        if (low * high > 0)
+        {
+            return $"{Size(Math.Min(Math.Abs(low), Math.Abs(high)))} to {Size(Math.Max(Math.Abs(low), Math.Abs(high)))}";
+        }
+
+        return (IsNothing(low), IsNothing(high)) switch
+        {
+            (true, _) => $"{Size(low)} to {Size(high)} {words.More}",
+            (_, true) => $"{Size(high)} to {Size(low)} {words.Less}",
+            _ => $"{Size(low)} {words.Less} to {Size(high)} {words.More}",
+        };
     }
+
+    private bool IsNothing(double value) => !Size(value).AsSpan().ContainsAnyInRange('1', '9');
 
     private static string Direction(double value, MeasureWords words) => value < 0 ? words.Less : words.More;
 

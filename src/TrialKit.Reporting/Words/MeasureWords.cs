@@ -37,7 +37,7 @@ internal sealed record MeasureWords(string Opening, string Noun, string More, st
 
     /// <summary>The words of a measure; one of the trial's own measures is spoken of by its label.</summary>
     public static MeasureWords Of(Measure measure) =>
-        ById.TryGetValue(measure.Id, out var words) ? words : Level($"{measure.Label} was", measure.Label);
+        ById.TryGetValue(measure.Id, out var words) ? words : Level($"{char.ToUpperInvariant(measure.Label[0])}{measure.Label[1..]} was", measure.Label);
 
     private static MeasureWords Level(string opening, string noun) => new(opening, noun, "higher", "lower");
 

@@ -231,6 +231,26 @@ public class TrialReaderTests
     }
 
     [Fact]
+    public void Read_FileBehindALinkOutOfTheFolder_IsAnError()
+    {
+        using var outside = TrialFolder.Sound();
+        using var folder = TrialFolder.Sound().Replace("trial.toml", "\"weather.csv\"", "\"station/weather.csv\"");
+        Directory.CreateSymbolicLink(Path.Combine(folder.Path, "station"), outside.Path);
+
+        Assert.Equal("TK506", Assert.Single(folder.Read().Errors).Code);
+    }
+
+    [Fact]
+    public void Read_FileInAFolderWithin_IsRead()
+    {
+        using var folder = TrialFolder.Sound().Replace("trial.toml", "\"weather.csv\"", "\"station/weather.csv\"");
+        Directory.CreateDirectory(Path.Combine(folder.Path, "station"));
+        File.Move(Path.Combine(folder.Path, "weather.csv"), Path.Combine(folder.Path, "station", "weather.csv"));
+
+        Assert.Equal("station/weather.csv", folder.Read().Trial!.Weather!.Source);
+    }
+
+    [Fact]
     public void Read_FileBeyondTheLimit_IsAnErrorAndIsNotRead()
     {
         using var folder = TrialFolder.Sound();

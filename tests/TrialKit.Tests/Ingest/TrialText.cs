@@ -11,7 +11,7 @@ internal static class TrialText
     public static string Of(StripTrial trial)
     {
         var text = new StringBuilder();
-        Line(text, "trial", trial.Title, trial.Question, trial.Crop.Name, trial.Units, trial.Site, trial.Heat.Method.Name, trial.Heat.CountPlantingDay, trial.GrainPrice);
+        Line(text, "trial", trial.Title, trial.Question, trial.Crop.Name, trial.Units, trial.Site?.Name, trial.Site?.Latitude, trial.Site?.Longitude, trial.Heat.Method.Name, trial.Heat.CountPlantingDay, trial.GrainPrice);
         Line(text, "planting", trial.Planting.Date, Metres(trial.Planting.RowSpacing), trial.Planting.Seeds, Metres(trial.Planting.Depth), trial.Planting.Germination?.DecimalFractions);
         Line(text, "design", trial.Design.Layout, trial.Design.Control?.Name, trial.Design.Level.Alpha);
         foreach (var treatment in trial.Treatments)

@@ -1,5 +1,6 @@
 using TrialKit.Quantities;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace TrialKit.Ingest.Cells;
 
@@ -29,11 +30,11 @@ internal static class UnitKinds
 
     public static Length ToLength(double value, string unit) => unit switch
     {
-        "in" => UnitsNet.Length.FromInches(value),
-        "ft" => UnitsNet.Length.FromFeet(value),
-        "yd" => UnitsNet.Length.FromYards(value),
-        "cm" => UnitsNet.Length.FromCentimeters(value),
-        "m" => UnitsNet.Length.FromMeters(value),
+        "in" => new Length(value, LengthUnit.Inch),
+        "ft" => new Length(value, LengthUnit.Foot),
+        "yd" => new Length(value, LengthUnit.Yard),
+        "cm" => new Length(value, LengthUnit.Centimeter),
+        "m" => new Length(value, LengthUnit.Meter),
         _ => throw Unknown(unit, Length),
     };
 

@@ -16,6 +16,7 @@ internal sealed class EmergenceReader(TableSource source, StripIndex strips, Pro
     // Strips are the index's own objects and spot names are compared like all names.
     private readonly Dictionary<Strip, Dictionary<string, SpotDraft>> _spots = new(ReferenceEqualityComparer.Instance);
     private readonly List<SpotDraft> _order = [];
+    private (Strip? Strip, string? Name, SpotDraft? Spot) _last;
 
     /// <summary>Reads every row into the spots it belongs to; a row without a count is left out and listed.</summary>
     public SpotRecords Read()
@@ -109,6 +110,12 @@ internal sealed class EmergenceReader(TableSource source, StripIndex strips, Pro
 
     private SpotDraft SpotOf(Strip strip, string name)
     {
+        // Visits to one spot mostly follow each other.
+        if (ReferenceEquals(_last.Strip, strip) && ReferenceEquals(_last.Name, name))
+        {
+            return _last.Spot!;
+        }
+
         if (!_spots.TryGetValue(strip, out var spots))
         {
             spots = new Dictionary<string, SpotDraft>(Identifier.Comparer);
@@ -122,6 +129,7 @@ internal sealed class EmergenceReader(TableSource source, StripIndex strips, Pro
             _order.Add(spot);
         }
 
+        _last = (strip, name, spot);
         return spot;
     }
 

@@ -7,6 +7,8 @@ internal sealed class SpotIndex
 {
     private readonly Dictionary<Strip, HashSet<string>> _spots = new(ReferenceEqualityComparer.Instance);
 
+    private (Strip? Strip, string? Spot) _last;
+
     private SpotIndex()
     {
     }
@@ -32,7 +34,22 @@ internal sealed class SpotIndex
     }
 
     /// <summary>Whether a strip has the spot.</summary>
-    public bool Contains(Strip strip, string spot) => _spots.TryGetValue(strip, out var spots) && spots.Contains(spot);
+    public bool Contains(Strip strip, string spot)
+    {
+        // Plants of one spot mostly follow each other.
+        if (ReferenceEquals(_last.Strip, strip) && ReferenceEquals(_last.Spot, spot))
+        {
+            return true;
+        }
+
+        if (!_spots.TryGetValue(strip, out var spots) || !spots.Contains(spot))
+        {
+            return false;
+        }
+
+        _last = (strip, spot);
+        return true;
+    }
 
     private void Add(Strip strip, string spot)
     {

@@ -9,6 +9,8 @@ namespace TrialKit.Ingest.Records;
 internal sealed class StripIndex(ProblemList problems)
 {
     private readonly Dictionary<string, Strip> _strips = new(Identifier.Comparer);
+    private string? _lastName;
+    private Strip? _lastStrip;
 
     /// <summary>Whether the strips are known at all. When their table cannot be read, that is the error, and not every mention of a strip.</summary>
     public bool IsKnown { get; set; } = true;
@@ -24,8 +26,15 @@ internal sealed class StripIndex(ProblemList problems)
             return null;
         }
 
+        // Rows of one strip follow each other, and the reader hands out one string for one name.
+        if (ReferenceEquals(name, _lastName))
+        {
+            return _lastStrip;
+        }
+
         if (_strips.TryGetValue(name, out var strip) || !IsKnown)
         {
+            (_lastName, _lastStrip) = (name, strip);
             return strip;
         }
 

@@ -22,19 +22,35 @@ internal static class FolderPath
             return null;
         }
 
-        var file = new FileInfo(Path.Combine(root, path));
-        if (!file.Exists)
+        if (!File.Exists(Path.Combine(root, path)))
         {
             problems.Add(FileProblems.NamedFileMissing(at, path));
             return null;
         }
 
-        if (file.ResolveLinkTarget(returnFinalTarget: true) is { } target && !target.FullName.StartsWith(root, StringComparison.Ordinal))
+        if (LinksOut(root, path))
         {
             problems.Add(FileProblems.LeavesFolder(at, path));
             return null;
         }
 
         return path;
+    }
+
+    /// <summary>Whether a folder or the file on the way is a link to a place outside.</summary>
+    private static bool LinksOut(string root, string path)
+    {
+        var place = root;
+        foreach (var part in path.Split('/', StringSplitOptions.RemoveEmptyEntries))
+        {
+            place = Path.Combine(place, part);
+            FileSystemInfo step = Directory.Exists(place) ? new DirectoryInfo(place) : new FileInfo(place);
+            if (step.ResolveLinkTarget(returnFinalTarget: true) is { } target && !target.FullName.StartsWith(root, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }

@@ -5,7 +5,7 @@ namespace TrialKit.Ingest.Tables;
 /// <summary>A table whose header has been matched with the columns it may have.</summary>
 internal sealed class BoundTable
 {
-    private readonly Dictionary<string, BoundColumn> _columns = new(StringComparer.Ordinal);
+    private readonly List<(Column Column, BoundColumn Bound)> _columns = [];
 
     private BoundTable(RawTable raw) => Raw = raw;
 
@@ -16,7 +16,22 @@ internal sealed class BoundTable
     public bool IsSound { get; private set; } = true;
 
     /// <summary>A column, found or not.</summary>
-    public BoundColumn this[Column column] => _columns.TryGetValue(column.Name, out var bound) ? bound : new BoundColumn(-1, column.Name, null);
+    public BoundColumn this[Column column]
+    {
+        get
+        {
+            // Asked for each cell: a look at ten references is faster than a hash of the name.
+            foreach (var (known, bound) in _columns)
+            {
+                if (ReferenceEquals(known, column))
+                {
+                    return bound;
+                }
+            }
+
+            return new BoundColumn(-1, column.Name, null);
+        }
+    }
 
     /// <summary>Matches a header with columns; adds unknown, doubled and missing columns and wrong units to the problems.</summary>
     /// <param name="raw">The table.</param>
@@ -38,7 +53,7 @@ internal sealed class BoundTable
             table.BindColumn(i, columns, units, problems);
         }
 
-        foreach (var column in columns.Where(column => column.Required && !table._columns.ContainsKey(column.Name)))
+        foreach (var column in columns.Where(column => column.Required && !table[column].Exists))
         {
             table.Fault(problems, TableProblems.MissingColumn(raw.LocateHeader(0), column.Name));
         }
@@ -70,13 +85,13 @@ internal sealed class BoundTable
             return;
         }
 
-        if (_columns.TryGetValue(column.Name, out var earlier))
+        if (this[column] is { Exists: true } earlier)
         {
             Fault(problems, TableProblems.DuplicateColumn(at, header, earlier.Header));
             return;
         }
 
-        _columns.Add(column.Name, new BoundColumn(index, header, UnitOf(column, header, unit, at, units, problems)));
+        _columns.Add((column, new BoundColumn(index, header, UnitOf(column, header, unit, at, units, problems))));
     }
 
     private string? UnitOf(

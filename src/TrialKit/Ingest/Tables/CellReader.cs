@@ -13,6 +13,8 @@ internal sealed class CellReader(BoundTable table, DateOrder dates, ProblemList 
 {
     private readonly RawTable _raw = table.Raw;
 
+    private readonly (int Row, string? Name)[] _lastNames = new (int, string?)[table.Raw.ColumnCount];
+
     // Names recur in thousands of rows: each is made a string once.
     private readonly Dictionary<string, string> _names = new(StringComparer.Ordinal);
 
@@ -23,35 +25,42 @@ internal sealed class CellReader(BoundTable table, DateOrder dates, ProblemList 
     public string Written(int row, BoundColumn column) => _raw.Text(row, column.Index);
 
     /// <summary>Free text.</summary>
-    public string? Text(int row, BoundColumn column) => IsRecorded(row, column) ? _raw.Text(row, column.Index) : null;
+    public string? Text(int row, BoundColumn column) => TryCell(row, column, out var cell) ? Encoding.UTF8.GetString(cell) : null;
 
     /// <summary>An identifier.</summary>
     public string? Name(int row, BoundColumn column)
     {
-        if (!IsRecorded(row, column))
+        if (!TryCell(row, column, out var cell))
         {
             return null;
         }
 
-        var cell = _raw.Utf8(row, column.Index);
         if (_raw.IsTypedDate(row, column.Index))
         {
             problems.Add(TableProblems.TypedDateAsName(At(row, column), column.Header, Written(row, column)));
             return null;
         }
 
-        return Intern(cell);
+        // Neighbouring rows mostly hold the same name.
+        ref var last = ref _lastNames[column.Index];
+        if (last.Name is null || !_raw.Utf8(last.Row, column.Index).SequenceEqual(cell))
+        {
+            last.Name = Intern(cell);
+        }
+
+        last.Row = row;
+        return last.Name;
     }
 
     /// <summary>A number of any sign.</summary>
     public double? Number(int row, BoundColumn column)
     {
-        if (!IsRecorded(row, column))
+        if (!TryCell(row, column, out var cell))
         {
             return null;
         }
 
-        if (NumberCell.TryRead(_raw.Utf8(row, column.Index), _raw.DecimalComma, out var value))
+        if (NumberCell.TryRead(cell, _raw.DecimalComma, out var value))
         {
             return value;
         }
@@ -89,12 +98,12 @@ internal sealed class CellReader(BoundTable table, DateOrder dates, ProblemList 
     /// <summary>A whole number from <paramref name="least"/> (0 or 1) to <paramref name="most"/>.</summary>
     public int? Count(int row, BoundColumn column, int least = 0, int most = 1_000_000)
     {
-        if (!IsRecorded(row, column))
+        if (!TryCell(row, column, out var cell))
         {
             return null;
         }
 
-        var problem = NumberCell.TryRead(_raw.Utf8(row, column.Index), _raw.DecimalComma, out var value) switch
+        var problem = NumberCell.TryRead(cell, _raw.DecimalComma, out var value) switch
         {
             false => TableProblems.NotWhole(At(row, column), column.Header, Written(row, column)),
             true when value < 0 => TableProblems.Negative(At(row, column), column.Header, Written(row, column)),
@@ -115,12 +124,12 @@ internal sealed class CellReader(BoundTable table, DateOrder dates, ProblemList 
     /// <summary>A date, or a date and time.</summary>
     public DateTime? Date(int row, BoundColumn column)
     {
-        if (!IsRecorded(row, column))
+        if (!TryCell(row, column, out var cell))
         {
             return null;
         }
 
-        var result = DateCell.Read(_raw.Utf8(row, column.Index), dates, out var value);
+        var result = DateCell.Read(cell, dates, out var value);
         if (result == DateResult.Date)
         {
             return value;
@@ -155,14 +164,16 @@ internal sealed class CellReader(BoundTable table, DateOrder dates, ProblemList 
         return false;
     }
 
-    private bool IsRecorded(int row, BoundColumn column)
+    /// <summary>The cell when something is recorded in it; a spreadsheet's error is added to the problems and is nothing.</summary>
+    private bool TryCell(int row, BoundColumn column, out ReadOnlySpan<byte> cell)
     {
-        if (IsEmpty(row, column))
+        cell = column.Exists ? _raw.Utf8(row, column.Index) : default;
+        if (NumberCell.IsNotRecorded(cell))
         {
             return false;
         }
 
-        if (_raw.Utf8(row, column.Index)[0] == '#' && SheetTable.IsError(_raw.Text(row, column.Index)))
+        if (cell[0] == '#' && SheetTable.IsError(Written(row, column)))
         {
             problems.Add(TableProblems.SpreadsheetError(At(row, column), column.Header, Written(row, column)));
             return false;

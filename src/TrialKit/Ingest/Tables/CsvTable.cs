@@ -47,13 +47,14 @@ internal sealed class CsvTable : RawTable
     {
         var separator = Separator(text.Bytes.AsSpan(text.MarkLength));
         var table = new CsvTable(text) { Name = name, DecimalComma = separator != ',' };
+        var lines = text.Bytes.AsSpan().Count((byte)'\n') + 1;
+        table.Reserve(lines, lines + text.Bytes.AsSpan().Count((byte)separator), text.Bytes.Length);
         using var reader = CsvReader.Create(text.Bytes, new CsvReaderOptions
         {
             Separator = separator,
             HasHeader = false,
             CommentPrefix = '#',
             AllowLineBreaksInQuotes = lineBreaksInQuotes,
-            TrackLineNumbers = true,
             MalformedData = CsvMalformedDataHandling.Recover,
             OnMalformedRecord = table._malformed.Add,
             FormatProvider = CultureInfo.InvariantCulture,
@@ -68,8 +69,7 @@ internal sealed class CsvTable : RawTable
                 cell += reader.GetRawSpan(i).Length + 1;
             }
 
-            var line = (int)reader.LineNumber;
-            var misfit = table.EndRow(line, sound: table._malformed.Count == 0 || table._malformed[^1].LineNumber != line);
+            var misfit = table.EndRow(place, sound: table._malformed.Count == 0 || table._malformed[^1].RecordNumber != reader.RowNumber);
             if (misfit > 0)
             {
                 table._misfits.Add((place, misfit));

@@ -7,7 +7,7 @@ internal abstract class RawTable
 {
     private readonly List<Row> _rows = [];
     private readonly List<Cell> _cells = [];
-    private byte[] _text = new byte[4096];
+    private byte[] _text = [];
     private int _textLength;
 
     /// <summary>The table's name: that of its sheet, or of its file without the ending.</summary>
@@ -61,6 +61,14 @@ internal abstract class RawTable
     /// <summary>The place of a cell from what <see cref="AddCell"/> was told.</summary>
     protected abstract ProblemLocation PlaceOf(int line, int place);
 
+    /// <summary>Makes room at once for a table of about this size.</summary>
+    protected void Reserve(int rows, int cells, int textLength)
+    {
+        _rows.EnsureCapacity(rows);
+        _cells.EnsureCapacity(cells);
+        Array.Resize(ref _text, Math.Max(_text.Length, textLength));
+    }
+
     /// <summary>Adds a cell to the row that the next <see cref="EndRow"/> ends.</summary>
     /// <param name="text">UTF-8; outer spaces are taken off.</param>
     /// <param name="place">Whatever <see cref="PlaceOf"/> needs to find the cell again.</param>
@@ -70,7 +78,7 @@ internal abstract class RawTable
         text = text.Trim(" \t\r\n"u8);
         if (_text.Length - _textLength < text.Length)
         {
-            Array.Resize(ref _text, (int)Math.Min(Array.MaxLength, Math.Max(_text.Length * 2L, _textLength + (long)text.Length)));
+            Array.Resize(ref _text, (int)Math.Min(Array.MaxLength, 256 + Math.Max(_text.Length * 2L, _textLength + (long)text.Length)));
         }
 
         text.CopyTo(_text.AsSpan(_textLength));
@@ -79,7 +87,7 @@ internal abstract class RawTable
     }
 
     /// <summary>Ends a row: keeps it when any cell holds something, else forgets it like a blank line.</summary>
-    /// <param name="line">The line or the sheet's row, from 1.</param>
+    /// <param name="line">Whatever <see cref="PlaceOf"/> needs to find the row again.</param>
     /// <param name="sound">Whether its quotes are sound.</param>
     /// <returns>Cells of the row when it has another number of them than the header; else 0.</returns>
     protected int EndRow(int line, bool sound)

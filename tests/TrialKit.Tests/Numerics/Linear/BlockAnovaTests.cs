@@ -44,6 +44,22 @@ public class BlockAnovaTests
         Close.Relative(trial.Number("lsd", "a10"), LeastSignificantDifference.Of(sed, analysis.Error.DegreesOfFreedom, 0.10), Tolerances.ClosedForm, trial.Name);
     }
 
+    [Fact]
+    public void Of_Hardness_AgreesWithTheReferenceWithAndWithoutBlocks()
+    {
+        var trial = BlockCase.Load("montgomery_hardness_rcb", "blocks/extra.json");
+
+        var blocked = BlockAnova.Of(trial.Y, trial.Block, trial.Treatment);
+        var oneWay = OneWayAnova.Of(trial.Y, trial.Treatment);
+
+        Close.Relative(trial.Number("F"), blocked.Treatments.F, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("p"), blocked.Treatments.P, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("F_block"), blocked.Blocks.F, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("p_block"), blocked.Blocks.P, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("F_crd"), oneWay.Groups.F, Tolerances.ClosedForm, trial.Name);
+        Close.Relative(trial.Number("p_crd"), oneWay.Groups.P, Tolerances.ClosedForm, trial.Name);
+    }
+
     [Theory]
     [InlineData("soybean_seed_rcb")]
     [InlineData("rice_seeding_rcb")]
@@ -58,6 +74,21 @@ public class BlockAnovaTests
         Close.Relative(trial.Number("tukey_nonadd", "F"), test.F, Tolerances.ClosedForm, trial.Name);
         Close.Relative(trial.Number("tukey_nonadd", "p"), test.P, Tolerances.ClosedForm, trial.Name);
         Assert.Equal((int)trial.Number("tukey_nonadd", "df2"), test.DegreesOfFreedom);
+    }
+
+    [Fact]
+    public void NonAdditivity_ImmersBarley_AgreesWithTheReference()
+    {
+        var rows = ReferenceData.Csv("blocks/immer.csv").Select(row => row.Select(ReferenceData.Number).ToArray()).ToArray();
+
+        var test = NonAdditivity.Of(BlockAnova.Of(
+            [.. rows.Select(row => row[2])], [.. rows.Select(row => (int)row[0])], [.. rows.Select(row => (int)row[1])]));
+
+        Assert.NotNull(test);
+        Close.Relative(595.070900091002, test.SumOfSquares, Tolerances.ClosedForm, "immer");
+        Close.Relative(6.97303724671108, test.F, Tolerances.ClosedForm, "immer");
+        Close.Relative(0.0161209047830945, test.P, Tolerances.ClosedForm, "immer");
+        Assert.Equal(19, test.DegreesOfFreedom);
     }
 
     [Theory]
@@ -157,7 +188,7 @@ public class BlockAnovaTests
 
         Assert.Equal(FStatus.NoErrorVariation, analysis.Treatments.Status);
         Assert.Null(analysis.Treatments.F);
-        Assert.Equal(0.3, analysis.Difference(1, 0), Tolerances.Rounding);
+        Assert.Equal(0.3, analysis.Difference(1, 0), Tolerances.FewRoundings);
     }
 
     [Fact]
@@ -168,8 +199,8 @@ public class BlockAnovaTests
         Assert.Equal(FStatus.NoErrorDegrees, analysis.Treatments.Status);
         Assert.Null(analysis.DifferenceStandardError(0, 1));
         Assert.Null(analysis.CoefficientOfVariation);
-        Close.Relative(3, analysis.Means[0], Tolerances.Rounding, "mean of one observation");
-        Close.Relative(9, analysis.Means[2], Tolerances.Rounding, "mean of one observation");
+        Close.Relative(3, analysis.Means[0], Tolerances.FewRoundings, "mean of one observation");
+        Close.Relative(9, analysis.Means[2], Tolerances.FewRoundings, "mean of one observation");
     }
 
     [Fact]
@@ -182,10 +213,10 @@ public class BlockAnovaTests
         var with = BlockAnova.Of([10, 12, 17, 20, 23, 30, 31, 99], block, treatment);
         var without = BlockAnova.Of([10, 12, 17, 20, 23, 30, 31], block.AsSpan(..^1), treatment.AsSpan(..^1));
 
-        Close.Relative(without.Difference(1, 0), with.Difference(1, 0), Tolerances.Rounding, "difference of 1 and 0");
-        Close.Relative(without.ErrorMeanSquare!.Value, with.ErrorMeanSquare, Tolerances.Rounding, "error mean square");
-        Close.Relative(2, with.Difference(1, 0), Tolerances.Rounding, "mean of 2, 3, 1");
-        Close.Relative(7, with.Difference(2, 0), Tolerances.Rounding, "17 less 10: in block 0 treatments 0 and 1 stand as far apart as elsewhere");
+        Close.Relative(without.Difference(1, 0), with.Difference(1, 0), Tolerances.FewRoundings, "difference of 1 and 0");
+        Close.Relative(without.ErrorMeanSquare!.Value, with.ErrorMeanSquare, Tolerances.FewRoundings, "error mean square");
+        Close.Relative(2, with.Difference(1, 0), Tolerances.FewRoundings, "mean of 2, 3, 1");
+        Close.Relative(7, with.Difference(2, 0), Tolerances.FewRoundings, "17 less 10: in block 0 treatments 0 and 1 stand as far apart as elsewhere");
         Assert.Equal(2, with.Error.DegreesOfFreedom);
     }
 
