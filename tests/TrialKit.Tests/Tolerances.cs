@@ -6,6 +6,21 @@ internal static class Tolerances
     /// <summary>Relative. A closed form differs from its reference by rounding only.</summary>
     public const double ClosedForm = 1e-9;
 
+    /// <summary>Absolute, F-days and days. Sums of a month of decimals differ from their references by rounding only.</summary>
+    public const double Heat = 1e-9;
+
+    /// <summary>Relative. A tail of a distribution: the continued fractions and the reference both round at about 1e-14.</summary>
+    public const double DistributionTail = 5e-13;
+
+    /// <summary>Relative. A quantile: the reference's own search stops at about 1e-12.</summary>
+    public const double DistributionQuantile = 1e-11;
+
+    /// <summary>Relative. A tail taken at its own quantile: rounding of the quantile's logarithm times the steepness of the tail.</summary>
+    public const double QuantileRoundTrip = 1e-10;
+
+    /// <summary>Relative. A count over a power of two is exact; the printed reference has 15 digits.</summary>
+    public const double ExactCount = 1e-13;
+
     /// <summary>Absolute. Log-likelihoods stated to six decimals; the maximum is flat, so both sides reach it.</summary>
     public const double LogLikelihood = 6e-7;
 
@@ -44,4 +59,99 @@ internal static class Tolerances
 
     /// <summary>Absolute, degree-days. A closed form against quadrature over the pieces of a curve.</summary>
     public const double Quadrature = 1e-9;
+    /// <summary>Absolute, plants per area and kilograms per hectare. Conversions of length leave about 1e-10 of 30,000.</summary>
+    public const double Density = 1e-6;
+
+    /// <summary>Absolute, bushels. Pounds to a bushel printed to two decimals are known to half a hundredth of some 60.</summary>
+    public const double PrintedPoundsToABushel = 0.005 / 56;
+
+    /// <summary>Absolute. Half a unit of the second decimal, as the value is stated.</summary>
+    public const double PrintedToTwoDecimals = 5.1e-3;
+
+    /// <summary>Absolute. Half a unit of the first decimal, as the value is stated.</summary>
+    public const double PrintedToOneDecimal = 5.1e-2;
+
+    /// <summary>Relative. An estimate against another program's search, polished by Newton steps on differences of the likelihood.</summary>
+    public const double OtherSearch = 1e-6;
+
+    /// <summary>Relative. A standard error against one from second differences of the likelihood.</summary>
+    public const double DifferencedError = 1e-4;
+
+    /// <summary>Relative. A value and its mirror image, or two orders of the same sum, differ by a few roundings.</summary>
+    public const double FewRoundings = 1e-12;
+
+    /// <summary>Relative. Certified coefficients of well and badly conditioned designs, QR of the scaled design.</summary>
+    public const double CertifiedRegression = 1e-9;
+
+    /// <summary>Log relative error of certified F: what data stored in double precision allow where they share few, 7 or 13 leading digits.</summary>
+    public const double CertifiedDigitsEasy = 13;
+
+    /// <inheritdoc cref="CertifiedDigitsEasy"/>
+    public const double CertifiedDigitsAverage = 10;
+
+    /// <inheritdoc cref="CertifiedDigitsEasy"/>
+    public const double CertifiedDigitsHard = 4;
+
+    /// <summary>Standard errors. A share of seeded draws lies this close to its probability unless the draws are wrong (chance about 1 in 16,000).</summary>
+    public const double SamplingErrors = 4;
+
+    /// <summary>Relative. A noncentral tail: the quadrature is asked for 1e-13.</summary>
+    public const double NoncentralTail = 1e-12;
+
+    /// <summary>Absolute. The reference's noncentral t sums a series to about 1e-12 of the whole, not of a small tail.</summary>
+    public const double NoncentralReference = 2e-12;
+
+    /// <summary>Relative. Power, detectable difference: a root search on both sides.</summary>
+    public const double Power = 1e-9;
+
+    /// <summary>Absolute. The studentized range's reference is a fixed-order quadrature.</summary>
+    public const double RangeProbability = 1e-8;
+
+    /// <summary>Relative. As above; the reference's root search stops at 1e-10.</summary>
+    public const double RangeQuantile = 1e-8;
+
+    /// <summary>Relative. A double integral that reduces to Student's t: the quadrature is asked for 1e-12.</summary>
+    public const double RangeAgainstT = 1e-12;
+
+    /// <summary>Relative. Dunnett's reference is a fixed-order quadrature with a root search to 1e-9.</summary>
+    public const double DunnettQuantile = 1e-6;
+
+    /// <summary>Absolute. As above, for a probability.</summary>
+    public const double DunnettProbability = 1e-6;
+
+    /// <summary>Absolute. Rounding of a sum near one.</summary>
+    public const double RoundingNearOne = 1e-15;
+
+    /// <summary>Absolute. Values up to about 1e4 after a shift and a change of scale: rounding at that size.</summary>
+    public const double ShiftAndScale = 1e-10;
+
+    /// <summary>Relative. A statistic after a shift: the shifted data carry rounding at the size of the shift, not of the spread.</summary>
+    public const double ChangeOfUnits = 1e-7;
+
+    /// <summary>Relative. A limit not quite reached at the finite argument tested.</summary>
+    public const double Limit = 1e-6;
+
+    /// <summary>Relative. A limit neared as the square root of a ratio of a million.</summary>
+    public const double SlowLimit = 5e-3;
+
+    /// <summary>Absolute. Half a unit in the last decimal printed.</summary>
+    public static double Printed(int decimals) => 0.5 * Math.Pow(10, -decimals);
+
+    /// <summary>Relative. A p that hangs on a small difference of nearly equal squares loses digits on both sides.</summary>
+    public const double NearSingular = 1e-8;
+
+    /// <summary>Absolute. R's noncentral F stops its series at 1e-9; our own is held to the noncentral t far more closely.</summary>
+    public const double NoncentralFReference = 2e-9;
+
+    /// <summary>Relative. REML estimates and their degrees of freedom: the reference's search stops at about 1e-7.</summary>
+    public const double Reml = 1e-6;
+
+    /// <summary>Relative. A tail at a REML t or F: the estimate's tolerance times the steepness of the tail.</summary>
+    public const double RemlProbability = 2e-5;
+
+    /// <summary>Absolute on tau2. The reference's root search stops at the fourth root of machine precision: for two sites it prints 3.55001 where 3.55 is exact.</summary>
+    public const double MetaPauleMandel = 1.3e-4;
+
+    /// <summary>Relative. Reweighted least squares, both sides stopped when the deviance moves by less than 1e-14 of itself.</summary>
+    public const double Irls = 1e-8;
 }

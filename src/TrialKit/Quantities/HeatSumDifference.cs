@@ -23,6 +23,9 @@ public readonly record struct HeatSumDifference
     public static HeatSumDifference FromCelsiusDays(double days) =>
         new(Guard.Finite(days, "difference in Celsius degree-days") * HeatSum.FahrenheitPerCelsius);
 
+    /// <summary>The difference in the degree-days of a unit system.</summary>
+    public double In(UnitSystem units) => units == UnitSystem.Us ? FahrenheitDays : CelsiusDays;
+
     /// <inheritdoc/>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{FahrenheitDays:R} F-days");
 }

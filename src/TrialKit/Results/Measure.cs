@@ -6,4 +6,5 @@ namespace TrialKit.Results;
 /// <param name="Unit">The unit its values are in.</param>
 /// <param name="Kind">How its numbers are rounded in print.</param>
 /// <param name="Better">Which way is better.</param>
-public sealed record Measure(string Id, string Label, Unit Unit, MeasureKind Kind, Better Better);
+/// <param name="IsHeadline">Whether the first page speaks of it; the others stand in the tables.</param>
+public sealed record Measure(string Id, string Label, Unit Unit, MeasureKind Kind, Better Better, bool IsHeadline);

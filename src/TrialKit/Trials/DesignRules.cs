@@ -122,9 +122,9 @@ public static class DesignRules
                 yield return Error(DesignRule.VisitsInOrder, spot, $"visit {Text(visits[i].At)} follows visit {Text(visits[i - 1].At)} at spot '{spot.Spot}' of strip '{spot.Strip}'", "visits in the order of time", i);
             }
 
-            if (i > 0 && visits[i].Plants < highest)
+            if (i > 0 && visits[i].Plants < visits[i - 1].Plants)
             {
-                yield return Warning(DesignRule.CumulativeCountsDoNotFall, spot, i, Text($"{visits[i].Plants} plants after {highest} at spot '{spot.Spot}' of strip '{spot.Strip}'"), Text($"a cumulative count that does not fall; {highest} is used"));
+                yield return Warning(DesignRule.CumulativeCountsDoNotFall, spot, i, Text($"{visits[i].Plants} plants after {visits[i - 1].Plants} at spot '{spot.Spot}' of strip '{spot.Strip}'"), Text($"a cumulative count that does not fall; {highest} is used"));
             }
 
             highest = Math.Max(highest, visits[i].Plants);

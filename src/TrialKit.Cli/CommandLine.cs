@@ -1,0 +1,60 @@
+using System.CommandLine;
+using TrialKit.Cli.Commands;
+using TrialKit.Cli.Output;
+
+namespace TrialKit.Cli;
+
+/// <summary>Turns arguments into a command's run and whatever goes wrong into an exit code.</summary>
+internal static class CommandLine
+{
+    /// <summary>Runs the program.</summary>
+    /// <param name="args">The arguments.</param>
+    /// <param name="terminal">Where to print.</param>
+    /// <returns>The exit code.</returns>
+    public static int Run(IReadOnlyList<string> args, Terminal terminal)
+    {
+        var parsed = Root(terminal).Parse(args);
+        if (parsed.Errors.Count > 0)
+        {
+            foreach (var error in parsed.Errors)
+            {
+                terminal.Error.WriteLine($"trialkit: {error.Message}");
+            }
+
+            terminal.Error.WriteLine($"Run '{Words(parsed.CommandResult.Command)} --help' to see what it takes.");
+            return ExitCode.Usage;
+        }
+
+        try
+        {
+            return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = terminal.Out, Error = terminal.Error });
+        }
+        catch (UsageException usage)
+        {
+            terminal.Error.WriteLine($"trialkit: {usage.Message}");
+            return ExitCode.Usage;
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            terminal.Error.WriteLine($"trialkit: {failure.Message}");
+            return ExitCode.Failure;
+        }
+#pragma warning disable CA1031 // The last line of defence: whatever else goes wrong is a defect and is said to be one.
+        catch (Exception defect)
+#pragma warning restore CA1031
+        {
+            terminal.Error.WriteLine($"trialkit: this is a defect of the program, not of the data: {defect}");
+            return ExitCode.Failure;
+        }
+    }
+
+    private static RootCommand Root(Terminal terminal) =>
+        new("Analyses side-by-side strip trials of crop emergence: did the stand come up sooner and more evenly, and did it pay?")
+        {
+            CheckCommand.Create(terminal),
+            AnalyzeCommand.Create(terminal),
+            ReportCommand.Create(terminal),
+        };
+
+    private static string Words(Command command) => command is RootCommand ? "trialkit" : $"trialkit {command.Name}";
+}

@@ -1,0 +1,34 @@
+using TrialKit.Reporting.Document;
+using TrialKit.Reporting.Words;
+using TrialKit.Results;
+
+namespace TrialKit.Reporting.Report;
+
+/// <summary>Findings as notes: those of one kind together, the weightiest first.</summary>
+internal static class FindingNotes
+{
+    private const int MostOnFirstPage = 3;
+
+    /// <summary>Every finding.</summary>
+    public static IEnumerable<Note> All(TrialAnalysis analysis) =>
+        from kind in analysis.AllFindings.GroupBy(finding => (finding.Id, finding.Weight))
+        orderby kind.Key.Weight descending
+        select Note([.. kind]);
+
+    /// <summary>The few that belong on the first page: none that is merely good to know.</summary>
+    public static IEnumerable<Note> Gravest(TrialAnalysis analysis) => All(analysis).Where(note => note.Weight != NoteWeight.Remark).Take(MostOnFirstPage);
+
+    private static Note Note(Finding[] kind)
+    {
+        var weight = kind[0].Weight switch
+        {
+            FindingWeight.Note => NoteWeight.Remark,
+            FindingWeight.Caution => NoteWeight.Doubt,
+            _ => NoteWeight.Grave,
+        };
+        return new(weight, Heading(kind[0].Id), FindingText.Of(kind));
+    }
+
+    // The id is made of the words that name the finding.
+    private static string Heading(string id) => char.ToUpperInvariant(id[0]) + id[1..].Replace('-', ' ');
+}

@@ -1,0 +1,35 @@
+using TrialKit.Reporting.Document;
+
+namespace TrialKit.Reporting.Report;
+
+/// <summary>The report of one trial: which blocks it has, in which order.</summary>
+public static class TrialReport
+{
+    /// <summary>The report as plain data.</summary>
+    /// <param name="analysis">The outcome of the trial.</param>
+    /// <param name="settings">Sheet, inputs and warnings.</param>
+    public static ReportDocument Of(TrialAnalysis analysis, ReportSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(analysis);
+        ArgumentNullException.ThrowIfNull(settings);
+        var tones = TreatmentTones.Of(analysis.Trial);
+        Block[] blocks =
+        [
+            .. AnswerPage.Of(analysis),
+            new PageBreak(),
+            .. EmergencePart.Of(analysis, tones),
+            .. DifferencePart.Of(analysis, tones),
+            .. ComparisonPart.Of(analysis),
+            .. StripPart.Of(analysis),
+            .. DoubtPart.Of(analysis),
+            .. MethodPart.Of(analysis, settings),
+        ];
+        return new(
+            analysis.Trial.Title,
+            analysis.Trial.Question ?? analysis.Trial.Title,
+            "en-US",
+            settings.PageSize,
+            new ReportFooter($"TrialKit {Library.Version}", Fingerprint.Of(settings.Inputs)),
+            blocks);
+    }
+}

@@ -1,0 +1,59 @@
+using TrialKit.Reporting.Document;
+using TrialKit.Results;
+
+namespace TrialKit.Reporting.Words;
+
+/// <summary>Differences in words, rounded as the trade rounds them and in a unit that suits their size.</summary>
+internal sealed class AmountText
+{
+    private const double HoursPerDay = 24;
+    private const double DaysToldInHours = 2;
+    private const int OwnFigures = 3;
+    private readonly Func<double, string> number;
+    private readonly string unit;
+
+    private AmountText(Func<double, string> number, string unit) => (this.number, this.unit) = (number, unit);
+
+    /// <summary>The words for differences of a measure no larger than a given size.</summary>
+    /// <param name="measure">The measure.</param>
+    /// <param name="largest">The size of the largest difference to be told.</param>
+    public static AmountText For(Measure measure, double largest) => measure.Kind switch
+    {
+        MeasureKind.Stand => new(value => NumberText.StandAmount(value, largest), measure.Unit == Unit.PlantsPerAcre ? "plants an acre" : "plants a hectare"),
+        MeasureKind.Share => new(value => NumberText.Number(value, 1), "percentage points"),
+        MeasureKind.Time when largest < DaysToldInHours => new(value => NumberText.Number(value * HoursPerDay, 0), "hours"),
+        MeasureKind.Time => new(value => NumberText.Number(value, 1), "days"),
+        MeasureKind.Heat => new(value => NumberText.Number(value, 1), measure.Unit.Symbol),
+        MeasureKind.Length => new(value => NumberText.Number(value, measure.Unit == Unit.Inches ? 2 : 1), measure.Unit == Unit.Inches ? "inches" : measure.Unit.Symbol),
+        MeasureKind.Yield => new(value => NumberText.Number(value, measure.Unit == Unit.BushelsPerAcre ? 1 : 2), measure.Unit == Unit.BushelsPerAcre ? "bushels an acre" : "tonnes a hectare"),
+        _ => new(value => NumberText.Number(value, NumberText.DecimalsFor(largest, OwnFigures)), measure.Unit.Symbol),
+    };
+
+    /// <summary>A difference with its direction: <c>8 hours sooner</c>; <c>next to none</c> where it rounds to nothing.</summary>
+    public string Directed(double value, MeasureWords words) => IsNothing(value) ? "next to none" : $"{WithUnit(Size(value))} {Direction(value, words)}";
+
+    /// <summary>A size alone, where the unit was just said: <c>8</c>.</summary>
+    public string Size(double value) => number(Math.Abs(value));
+
+    /// <summary>A range where the unit was just said: on one side of zero the sizes in increasing order, <c>5 to 11</c>; across zero each end has its direction.</summary>
+    public string Range(double low, double high, MeasureWords words)
+    {
+        if (low * high > 0)
+        {
+            return $"{Size(Math.Min(Math.Abs(low), Math.Abs(high)))} to {Size(Math.Max(Math.Abs(low), Math.Abs(high)))}";
+        }
+
+        return (IsNothing(low), IsNothing(high)) switch
+        {
+            (true, _) => $"{Size(low)} to {Size(high)} {words.More}",
+            (_, true) => $"{Size(high)} to {Size(low)} {words.Less}",
+            _ => $"{Size(low)} {words.Less} to {Size(high)} {words.More}",
+        };
+    }
+
+    private bool IsNothing(double value) => !Size(value).AsSpan().ContainsAnyInRange('1', '9');
+
+    private static string Direction(double value, MeasureWords words) => value < 0 ? words.Less : words.More;
+
+    private string WithUnit(string amount) => unit.Length == 0 ? amount : $"{amount} {unit}";
+}

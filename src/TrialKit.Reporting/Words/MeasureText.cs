@@ -1,0 +1,45 @@
+using TrialKit.Reporting.Document;
+using TrialKit.Results;
+
+namespace TrialKit.Reporting.Words;
+
+/// <summary>A measure's values and differences in a table, rounded by what sort of number they are.</summary>
+public static class MeasureText
+{
+    /// <summary>The measure's name with its unit: <c>Stand, plants/ac</c>.</summary>
+    public static string Name(Measure measure)
+    {
+        ArgumentNullException.ThrowIfNull(measure);
+        return measure.Unit.Symbol.Length == 0 ? measure.Label : $"{measure.Label}, {measure.Unit}";
+    }
+
+    /// <summary>A value, a dash where there is none.</summary>
+    public static string Value(Measure measure, double? value) => value is not { } number
+        ? NumberText.Dash
+        : measure.Kind switch
+        {
+            MeasureKind.Stand => NumberText.Stand(number),
+            MeasureKind.Other => NumberText.Figures(number, 4),
+            _ => NumberText.Number(number, Decimals(measure)),
+        };
+
+    /// <summary>A difference with its sign, one figure finer than a value.</summary>
+    public static string Difference(Measure measure, double value) => measure.Kind switch
+    {
+        MeasureKind.Stand => NumberText.StandDifference(value),
+        MeasureKind.Other => (value > 0 ? "+" : "") + NumberText.Figures(value, 3),
+        MeasureKind.Time => NumberText.Difference(value, Decimals(measure) + 1),
+        _ => NumberText.Difference(value, Decimals(measure)),
+    };
+
+    /// <summary>An interval of differences.</summary>
+    public static string Interval(Measure measure, Interval interval) =>
+        NumberText.Range(interval.Low, interval.High, value => Difference(measure, value));
+
+    private static int Decimals(Measure measure) => measure.Kind switch
+    {
+        MeasureKind.Length when measure.Unit == Unit.Inches => 2,
+        MeasureKind.Yield when measure.Unit == Unit.TonnesPerHectare => 2,
+        _ => 1,
+    };
+}

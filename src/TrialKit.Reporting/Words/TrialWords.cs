@@ -1,0 +1,33 @@
+using System.Globalization;
+using TrialKit.Reporting.Document;
+using TrialKit.Trials;
+
+namespace TrialKit.Reporting.Words;
+
+/// <summary>How a trial's plan is spoken of.</summary>
+public static class TrialWords
+{
+    /// <summary>What a replicate is called: <c>pairs</c> or <c>blocks</c>.</summary>
+    public static string Replicates(StripTrial trial)
+    {
+        ArgumentNullException.ThrowIfNull(trial);
+        return trial.Design.Layout == Trials.Layout.Pairs ? "pairs" : "blocks";
+    }
+
+    /// <summary>The layout in a few words: <c>6 pairs of strips</c>.</summary>
+    public static string Layout(StripTrial trial)
+    {
+        ArgumentNullException.ThrowIfNull(trial);
+        return trial.Design.Layout == Trials.Layout.Pairs
+            ? string.Create(CultureInfo.InvariantCulture, $"{trial.Blocks.Length} pairs of strips")
+            : string.Create(CultureInfo.InvariantCulture, $"{trial.Blocks.Length} blocks of {trial.Treatments.Length} treatments");
+    }
+
+    /// <summary>What the level means, once a page.</summary>
+    public static string Level(Design design)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        var alpha = NumberText.Percent(design.Level.Alpha);
+        return $"Ranges are {design.Level} intervals. Shown means shown at the {alpha} level: with no true difference, {alpha} of such comparisons would show one by chance. Usually means four times in five.";
+    }
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using TrialKit.Comparison;
+using TrialKit.Emergence;
+using TrialKit.Heat;
+using TrialKit.Money;
+using TrialKit.Results;
+using TrialKit.Stand;
+
+namespace TrialKit.Analysis;
+
+/// <summary>The procedures that an analysis used, each once, in the order of the work.</summary>
+internal static class AnalysisMethods
+{
+    public static ImmutableArray<Method> Of(StripSummaries strips, TrialHeat? heat, ImmutableArray<MeasureComparison> measures)
+    {
+        var methods = new List<Method>();
+        Add(!strips.Stands.IsEmpty, StandCounts.Method);
+        Add(!strips.Emergence.IsEmpty, EmergenceTiming.Method);
+        if (heat is not null)
+        {
+            methods.Add(new($"Heat by {heat.Clock.HeatMethod.Name}", heat.Clock.HeatMethod.Source, HeatClock.Method.Page));
+        }
+
+        Add(!strips.Spacings.IsEmpty, InRowSpacing.Method);
+        Add(!strips.Depths.IsEmpty, SeedDepth.Method);
+        Add(!strips.Yields.IsEmpty, StripYields.Method);
+        methods.AddRange(measures.SelectMany(Comparisons));
+        return [.. methods.Distinct()];
+
+        void Add(bool used, Method method)
+        {
+            if (used)
+            {
+                methods.Add(method);
+            }
+        }
+    }
+
+    private static IEnumerable<Method> Comparisons(MeasureComparison measure)
+    {
+        if (measure.Blocks is { } blocks)
+        {
+            yield return blocks.Anova.Method;
+        }
+
+        foreach (var contrast in measure.Contrasts)
+        {
+            yield return contrast.JudgedBy;
+        }
+
+        if (measure.Pairs?.SignFlips is { } flips)
+        {
+            yield return flips.Method;
+        }
+
+        if (measure.Pairs?.SignedRank is { } ranks)
+        {
+            yield return ranks.Method;
+        }
+    }
+}

@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using TrialKit.Numerics.Linear;
+using TrialKit.Quantities;
+using TrialKit.Results;
+using TrialKit.Trials;
+
+namespace TrialKit.Comparison;
+
+/// <summary>Compares treatments in blocks: analysis of variance, then each treatment with the control (Dunnett), or all pairs (Tukey) where there is none.</summary>
+internal static class BlockedStrips
+{
+    /// <summary>The comparison of one measure.</summary>
+    /// <param name="values">The measure on each strip.</param>
+    /// <param name="trial">The trial.</param>
+    public static MeasureComparison Compare(StripMeasure values, StripTrial trial)
+    {
+        var strips = JoinedStrips.Of(values, trial.Treatments, trial.Design.Control);
+        var findings = BlockFindings.Of(values, strips, trial).ToList();
+        if (strips.Blocks.Length < 2 || strips.Treatments.Length < 2)
+        {
+            return new(values, PairedStrips.StripMeans(values, trial.Treatments), [], Pairs: null, Blocks: null, [.. findings]);
+        }
+
+        var anova = BlockAnova.Of(
+            [.. strips.Entries.Select(entry => entry.Value)],
+            [.. strips.Entries.Select(entry => strips.BlockIndex(entry.Strip))],
+            [.. strips.Entries.Select(entry => strips.TreatmentIndex(entry.Strip))]);
+        findings.AddRange(BlockFindings.Of(values, anova));
+        return new(
+            values,
+            [.. strips.Treatments.Select((treatment, index) => new TreatmentMean(treatment, anova.Design.Replicates[index], anova.Means[index]))],
+            Contrasts(anova, strips, trial.Design, values.Measure.Unit),
+            Pairs: null,
+            new BlockTests(Table(anova, values.Measure.Unit), [.. strips.Entries.Select((entry, index) => new StripValue(entry.Strip, anova.Residuals[index]))]),
+            [.. findings]);
+    }
+
+    private static ImmutableArray<Contrast> Contrasts(BlockAnova anova, JoinedStrips strips, Design design, Unit unit)
+    {
+        var control = design.Control is { } named ? strips.Treatments.IndexOf(strips.Treatments.FirstOrDefault(treatment => Identifier.Same(treatment.Name, named.Name))!) : -1;
+        var indices = Enumerable.Range(0, strips.Treatments.Length).ToArray();
+        var pairs = control >= 0
+            ? indices.Where(index => index != control).Select(index => (index, control)).ToArray()
+            : [.. indices.SelectMany(first => indices.Where(second => second < first).Select(second => (first, second)))];
+        var family = control >= 0 ? ContrastFamily.AgainstControl(anova, control, design.Level) : ContrastFamily.AllPairs(anova, design.Level);
+        return [.. pairs.Select(pair => Contrast(anova, strips, pair.Item1, pair.Item2, family, design.Level, unit))];
+    }
+
+    private static Contrast Contrast(BlockAnova anova, JoinedStrips strips, int treatment, int baseline, ContrastFamily family, ConfidenceLevel level, Unit unit)
+    {
+        var difference = anova.Difference(treatment, baseline);
+        if (anova.Error.Status != FStatus.Defined || anova.DifferenceStandardError(treatment, baseline) is not { } error)
+        {
+            return new(strips.Treatments[treatment], strips.Treatments[baseline], difference, Estimate: null, P: null, Interval: null, Detectable: null, level, family.Method);
+        }
+
+        var replicates = Math.Min(anova.Design.Replicates[treatment], anova.Design.Replicates[baseline]);
+        var estimate = new TEstimate(difference, error, anova.Error.DegreesOfFreedom, replicates, unit, Methods.BlockAnova);
+        var half = family.CriticalValue * error;
+        return new(
+            strips.Treatments[treatment],
+            strips.Treatments[baseline],
+            difference,
+            estimate,
+            Probability.Of(family.P(Math.Abs(estimate.T))),
+            new Interval(difference - half, difference + half, level),
+            family.DetectableInErrors(Comparison.Contrast.DetectablePower) * error,
+            level,
+            family.Method);
+    }
+
+    private static AnovaTable Table(BlockAnova anova, Unit unit) => new(
+        [Row("blocks", anova.Blocks), Row("treatments", anova.Treatments), Row("error", anova.Error)],
+        anova.GrandMean,
+        anova.CoefficientOfVariation,
+        unit,
+        Methods.BlockAnova);
+
+    private static AnovaRow Row(string source, VarianceLine line) =>
+        new(source, line.SumOfSquares, line.DegreesOfFreedom, line.F, line.P is { } p ? Probability.Of(p) : null);
+}

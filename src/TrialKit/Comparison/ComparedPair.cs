@@ -1,0 +1,12 @@
+using TrialKit.Trials;
+
+namespace TrialKit.Comparison;
+
+/// <summary>Two treatments that are compared: the sign of a difference means more with the first.</summary>
+/// <param name="Treatment">The treatment.</param>
+/// <param name="Baseline">What it is compared with, the control where there is one.</param>
+public sealed record ComparedPair(Treatment Treatment, Treatment Baseline)
+{
+    /// <summary>The pair as a heading.</summary>
+    public override string ToString() => $"{Treatment.Label} against {Baseline.Label}";
+}

@@ -1,0 +1,36 @@
+using TrialKit.Quantities;
+using TrialKit.Results;
+using TrialKit.Trials;
+
+namespace TrialKit.Comparison;
+
+/// <summary>A treatment against another: the difference, how sure it is, and what the trial could have seen.</summary>
+/// <param name="Treatment">The treatment.</param>
+/// <param name="Baseline">What it is compared with, the control where there is one.</param>
+/// <param name="Difference">Treatment less baseline, in the measure's unit.</param>
+/// <param name="Estimate">The difference with its standard error; null when it has none.</param>
+/// <param name="P">The two-sided p that the verdict rests on, adjusted when several treatments are compared; null when no test could be made.</param>
+/// <param name="Interval">The interval that belongs to that p; null when there is none.</param>
+/// <param name="Detectable">The true difference that a trial with this spread and layout would show with a chance of <see cref="DetectablePower"/>; null when it cannot be said.</param>
+/// <param name="Level">The level of the interval and the verdict.</param>
+/// <param name="JudgedBy">The procedure behind p and interval.</param>
+public sealed record Contrast(
+    Treatment Treatment,
+    Treatment Baseline,
+    double Difference,
+    TEstimate? Estimate,
+    Probability? P,
+    Interval? Interval,
+    double? Detectable,
+    ConfidenceLevel Level,
+    Method JudgedBy)
+{
+    /// <summary>The chance at which <see cref="Detectable"/> is stated.</summary>
+    public const double DetectablePower = 0.80;
+
+    /// <summary>The two treatments.</summary>
+    public ComparedPair Pair => new(Treatment, Baseline);
+
+    /// <summary>What the comparison showed at its level.</summary>
+    public Verdict Verdict => P is not { } p ? Verdict.NotJudged : p.Value < Level.Alpha ? Verdict.Shown : Verdict.NotShown;
+}

@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using TrialKit.Trials;
+
+namespace TrialKit.Comparison;
+
+/// <summary>The strips that a comparison in blocks can use: blocks with two strips or more, of treatments that a chain of shared blocks joins to the baseline.</summary>
+/// <param name="Entries">The strips with their values.</param>
+/// <param name="Treatments">The treatments among them, in the trial's order.</param>
+/// <param name="Blocks">The blocks among them, in the order of the record.</param>
+/// <param name="Apart">Treatments with values that no chain of blocks joins to the baseline.</param>
+internal sealed record JoinedStrips(
+    ImmutableArray<(Strip Strip, double Value)> Entries,
+    ImmutableArray<Treatment> Treatments,
+    ImmutableArray<string> Blocks,
+    ImmutableArray<Treatment> Apart)
+{
+    /// <summary>Finds them.</summary>
+    /// <param name="values">The measure on each strip.</param>
+    /// <param name="treatments">The trial's treatments.</param>
+    /// <param name="baseline">The control, or null to join to the first treatment that has a value.</param>
+    public static JoinedStrips Of(StripMeasure values, ImmutableArray<Treatment> treatments, Treatment? baseline)
+    {
+        var all = values.Analysed.Select(entry => (entry.Entry.Strip, entry.Value)).ToArray();
+        var measured = treatments.Where(treatment => all.Any(entry => Is(entry.Strip, treatment))).ToImmutableArray();
+        var start = baseline is not null && measured.Any(treatment => Identifier.Same(treatment.Name, baseline.Name)) ? baseline : measured.FirstOrDefault();
+        var joined = new HashSet<string>(Identifier.Comparer);
+        if (start is not null)
+        {
+            joined.Add(start.Name);
+            while (all.Where(entry => !joined.Contains(entry.Strip.Treatment.Name)).FirstOrDefault(entry => SharesBlock(entry.Strip)) is { Strip: not null } next)
+            {
+                joined.Add(next.Strip.Treatment.Name);
+            }
+        }
+
+        var shared = all.Where(entry => joined.Contains(entry.Strip.Treatment.Name)).GroupBy(entry => entry.Strip.Block, Identifier.Comparer).Where(block => block.Skip(1).Any()).ToArray();
+        return new(
+            [.. shared.SelectMany(block => block)],
+            [.. measured.Where(treatment => joined.Contains(treatment.Name))],
+            [.. shared.Select(block => block.Key)],
+            [.. measured.Where(treatment => !joined.Contains(treatment.Name))]);
+
+        bool SharesBlock(Strip strip) => all.Any(other => joined.Contains(other.Strip.Treatment.Name) && Identifier.Same(other.Strip.Block, strip.Block));
+    }
+
+    /// <summary>The index of a strip's treatment among the joined ones.</summary>
+    public int TreatmentIndex(Strip strip) => Treatments.IndexOf(Treatments.First(treatment => Is(strip, treatment)));
+
+    /// <summary>The index of a strip's block among those used.</summary>
+    public int BlockIndex(Strip strip) => Blocks.IndexOf(strip.Block, Identifier.Comparer);
+
+    private static bool Is(Strip strip, Treatment treatment) => Identifier.Same(strip.Treatment.Name, treatment.Name);
+}

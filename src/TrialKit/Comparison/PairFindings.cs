@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using TrialKit.Numerics.Pairs;
+using TrialKit.Quantities;
+using TrialKit.Results;
+using TrialKit.Trials;
+
+namespace TrialKit.Comparison;
+
+/// <summary>What to doubt about a comparison of pairs.</summary>
+internal static class PairFindings
+{
+    private const int FewPairs = 4;
+
+    public static IEnumerable<Finding> Of(StripMeasure values, ImmutableArray<PairDifference> pairs, ConfidenceLevel level)
+    {
+        var label = values.Measure.Label;
+        foreach (var lost in Lost(values, pairs))
+        {
+            yield return new("pair-incomplete", FindingWeight.Caution, $"{label}: pair {lost} has no value on one of its strips and leaves the comparison.", values.Measure.Id);
+        }
+
+        switch (pairs.Length)
+        {
+            case 0:
+                yield return new("no-pairs", FindingWeight.Serious, $"{label}: no pair has a value on both strips, so nothing is compared.", values.Measure.Id);
+                yield break;
+            case 1:
+                yield return new("one-pair", FindingWeight.Serious, $"{label}: one pair gives a difference and no measure of its spread, so nothing can be tested.", values.Measure.Id);
+                yield break;
+        }
+
+        if (!Spread.Exists(pairs))
+        {
+            yield return new("no-spread", FindingWeight.Serious, $"{label}: every pair gave the same difference; check the data. No test was made.", values.Measure.Id);
+        }
+
+        if (pairs.Length < FewPairs)
+        {
+            yield return new("few-pairs", FindingWeight.Caution, Text($"{label}: {pairs.Length} pairs only; the interval rests on very little."), values.Measure.Id);
+        }
+
+        if (SignFlips.SmallestP(pairs.Length) >= level.Alpha)
+        {
+            yield return new("exact-p-limit", FindingWeight.Note, Text($"{label}: with {pairs.Length} pairs the exact test cannot give a p below {SignFlips.SmallestP(pairs.Length):0.###}, so it can never show a difference at {level.Alpha:0.##}."), values.Measure.Id);
+        }
+    }
+
+    private static IEnumerable<string> Lost(StripMeasure values, ImmutableArray<PairDifference> pairs)
+    {
+        var whole = pairs.Select(pair => pair.Block).ToHashSet(Identifier.Comparer);
+        return values.Analysed.Select(entry => entry.Entry.Strip.Block.Trim()).Distinct(Identifier.Comparer).Where(block => !whole.Contains(block));
+    }
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

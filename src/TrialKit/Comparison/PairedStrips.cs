@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using TrialKit.Numerics;
+using TrialKit.Numerics.Pairs;
+using TrialKit.Numerics.Power;
+using TrialKit.Quantities;
+using TrialKit.Results;
+using TrialKit.Trials;
+
+namespace TrialKit.Comparison;
+
+/// <summary>Compares two treatments strip by strip within pairs.</summary>
+internal static class PairedStrips
+{
+    /// <summary>The paired t with its interval, the exact tests, and what to doubt.</summary>
+    /// <param name="values">The measure on each strip.</param>
+    /// <param name="treatment">The treatment.</param>
+    /// <param name="control">The control.</param>
+    /// <param name="level">The level of interval and verdict.</param>
+    public static MeasureComparison Compare(StripMeasure values, Treatment treatment, Treatment control, ConfidenceLevel level)
+    {
+        var pairs = Pairs(values, treatment, control);
+        var differences = pairs.Select(pair => pair.Difference).ToArray();
+        var findings = new List<Finding>();
+        findings.AddRange(PairFindings.Of(values, pairs, level));
+        if (pairs.IsEmpty)
+        {
+            return new(values, StripMeans(values, [treatment, control]), [], new PairTests(pairs, SignFlips: null, SignedRank: null), Blocks: null, [.. findings]);
+        }
+
+        var estimate = Spread.Exists(pairs) ? Estimate(differences, values.Measure.Unit) : null;
+        var contrast = new Contrast(
+            treatment,
+            control,
+            Summary.Mean(differences),
+            estimate,
+            estimate?.PTwoSided,
+            estimate?.IntervalAt(level),
+            estimate is null ? null : PairedPower.DetectableDifference(Summary.StandardDeviation(differences), differences.Length, level.Alpha, Contrast.DetectablePower),
+            level,
+            Methods.PairedT);
+        var tests = new PairTests(pairs, SignFlipsOf(differences), SignedRankOf(differences));
+        return new(values, PairMeans(pairs, treatment, control), [contrast], tests, Blocks: null, [.. findings]);
+    }
+
+    /// <summary>The pairs that have both strips, in field order where it is known, else in the order of the record.</summary>
+    internal static ImmutableArray<PairDifference> Pairs(StripMeasure values, Treatment treatment, Treatment control)
+    {
+        var pairs =
+            from entry in values.Analysed
+            group entry by entry.Entry.Strip.Block.Trim() into block
+            let treated = Find(block, treatment)
+            let untreated = Find(block, control)
+            where treated is not null && untreated is not null
+            select new PairDifference(block.Key, treated.Value.Entry.Strip, untreated.Value.Entry.Strip, treated.Value.Value, untreated.Value.Value);
+        return [.. pairs.OrderBy(pair => Math.Min(pair.Treated.Order ?? int.MaxValue, pair.Control.Order ?? int.MaxValue))];
+
+        static (StripValue Entry, double Value)? Find(IEnumerable<(StripValue Entry, double Value)> block, Treatment wanted) =>
+            block.Where(entry => Identifier.Same(entry.Entry.Strip.Treatment.Name, wanted.Name)).Select(entry => ((StripValue, double)?)entry).FirstOrDefault();
+    }
+
+    private static TEstimate Estimate(double[] differences, Unit unit)
+    {
+        var error = Summary.StandardDeviation(differences) / Math.Sqrt(differences.Length);
+        return new(Summary.Mean(differences), error, differences.Length - 1, differences.Length, unit, Methods.PairedT);
+    }
+
+    private static ExactP SignFlipsOf(double[] differences)
+    {
+        var result = SignFlips.Test(differences);
+        return new(
+            Probability.Of(result.P),
+            Probability.Of(SignFlips.SmallestP(differences.Length)),
+            differences.Length,
+            Methods.SignFlips);
+    }
+
+    private static ExactP? SignedRankOf(double[] differences)
+    {
+        if (differences.All(difference => difference == 0))
+        {
+            return null;
+        }
+
+        var result = SignedRank.Exact(differences, ZeroTreatment.Drop);
+        return new(Probability.Of(result.P), Probability.Of(SignFlips.SmallestP(result.Used)), result.Used, Methods.SignedRank);
+    }
+
+    private static ImmutableArray<TreatmentMean> PairMeans(ImmutableArray<PairDifference> pairs, Treatment treatment, Treatment control) =>
+    [
+        new(treatment, pairs.Length, Summary.Mean([.. pairs.Select(pair => pair.TreatedValue)])),
+        new(control, pairs.Length, Summary.Mean([.. pairs.Select(pair => pair.ControlValue)])),
+    ];
+
+    /// <summary>Plain means over the strips that have a value.</summary>
+    internal static ImmutableArray<TreatmentMean> StripMeans(StripMeasure values, IEnumerable<Treatment> treatments) =>
+    [
+        .. from treatment in treatments
+           let own = values.Analysed.Where(entry => Identifier.Same(entry.Entry.Strip.Treatment.Name, treatment.Name)).Select(entry => entry.Value).ToArray()
+           where own.Length > 0
+           select new TreatmentMean(treatment, own.Length, Summary.Mean(own)),
+    ];
+}

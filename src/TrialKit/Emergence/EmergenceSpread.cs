@@ -1,0 +1,10 @@
+using TrialKit.Quantities;
+
+namespace TrialKit.Emergence;
+
+/// <summary>The time from T10 to T90: how long the middle 80 % of the plants that come up take.</summary>
+/// <param name="Days">Days.</param>
+/// <param name="StandardError">In days, by the delta method; null when the counts do not tell it.</param>
+/// <param name="Heat">Heat gathered between, by the trial's method; null where temperatures are not on record.</param>
+/// <param name="AverageHeat">Heat gathered between, by the simple average above 50 F.</param>
+public sealed record EmergenceSpread(double Days, double? StandardError, HeatSumDifference? Heat, HeatSumDifference? AverageHeat);

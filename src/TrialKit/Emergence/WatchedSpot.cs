@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using TrialKit.Trials;
+
+namespace TrialKit.Emergence;
+
+/// <summary>A flagged spot in numbers: days after planting, the running maximum of the counts, and the seeds.</summary>
+internal sealed class WatchedSpot
+{
+    // Lengths converted between units leave a rounding error: a row that holds 34 seeds must not hold 33.999999999.
+    private const double ConversionError = 1e-6;
+
+    private WatchedSpot(EmergenceSpot spot, double[] days, int[] up, ImmutableArray<int> fell, double? seeds)
+    {
+        Spot = spot;
+        Days = days;
+        Up = up;
+        Fell = fell;
+        Seeds = seeds;
+    }
+
+    /// <summary>The spot as recorded.</summary>
+    public EmergenceSpot Spot { get; }
+
+    /// <summary>Strip and spot, for findings.</summary>
+    public string Place => $"{Spot.Strip.Name}, spot {Spot.Spot}";
+
+    /// <summary>Visits in days after planting.</summary>
+    public double[] Days { get; }
+
+    /// <summary>Plants up by each visit: the highest count so far.</summary>
+    public int[] Up { get; }
+
+    /// <summary>Plants up in the end.</summary>
+    public int Final => Up[^1];
+
+    /// <summary>Indices of visits that counted fewer plants than one before.</summary>
+    public ImmutableArray<int> Fell { get; }
+
+    /// <summary>Whether the seeds were counted out, rather than expected from row length and seeding rate.</summary>
+    public bool SeedsAreKnown => Spot.Seeds is not null;
+
+    /// <summary>Seeds sown: as known, else the row length times the seeding rate, not rounded; null when neither is recorded.</summary>
+    /// <remarks>A rate tells the average number of seeds, so rounding it at each spot would bias the share by up to half a seed a spot.</remarks>
+    public double? Seeds { get; }
+
+    /// <summary>Whether plants were up at the first visit already, so that nothing tells when the first came.</summary>
+    public bool BeganLate => Up[0] > 0;
+
+    /// <summary>A spot in numbers.</summary>
+    public static WatchedSpot Of(EmergenceSpot spot, Planting planting)
+    {
+        var days = new double[spot.Visits.Length];
+        var up = new int[spot.Visits.Length];
+        var fell = ImmutableArray.CreateBuilder<int>();
+        var highest = 0;
+        for (var i = 0; i < days.Length; i++)
+        {
+            days[i] = spot.Strip.DaysAfterPlanting(spot.Visits[i].At);
+            if (spot.Visits[i].Plants < highest)
+            {
+                fell.Add(i);
+            }
+
+            highest = Math.Max(highest, spot.Visits[i].Plants);
+            up[i] = highest;
+        }
+
+        return new(spot, days, up, fell.ToImmutable(), spot.Seeds ?? Expected(spot, planting));
+    }
+
+    private static double? Expected(EmergenceSpot spot, Planting planting)
+    {
+        if (spot.Row is not { } row || planting.Seeds is not { } rate)
+        {
+            return null;
+        }
+
+        var seeds = rate.SeedsAlong(row, planting.RowSpacing);
+        return Math.Abs(seeds - Math.Round(seeds)) < ConversionError ? Math.Round(seeds) : seeds;
+    }
+}

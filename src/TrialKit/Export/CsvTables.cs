@@ -1,0 +1,44 @@
+using System.Globalization;
+using CsvHelper;
+
+namespace TrialKit.Export;
+
+/// <summary>Writes result tables as CSV: comma, full stop, UTF-8, line feeds, numbers with every digit, an empty cell for what is not there.</summary>
+public static class CsvTables
+{
+    private static readonly CsvWriterOptions Options = new() { NewLine = "\n", FormatProvider = CultureInfo.InvariantCulture };
+
+    /// <summary>Writes one table.</summary>
+    /// <param name="table">The table.</param>
+    /// <param name="stream">Where to; it stays open.</param>
+    public static void Write(ResultTable table, Stream stream)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        using var csv = CsvWriter.Create(stream, Options, leaveOpen: true);
+        foreach (var column in table.Columns)
+        {
+            csv.WriteField(column.Name);
+        }
+
+        csv.EndRecord();
+        foreach (var row in table.Rows)
+        {
+            foreach (var cell in row)
+            {
+                csv.WriteField(Text(cell));
+            }
+
+            csv.EndRecord();
+        }
+    }
+
+    private static string Text(object? cell) => cell switch
+    {
+        null => "",
+        string text => text,
+        bool flag => flag ? "true" : "false",
+        double number => number.ToString("R", CultureInfo.InvariantCulture),
+        int number => number.ToString(CultureInfo.InvariantCulture),
+        _ => throw new ArgumentException($"A cell holds a {cell.GetType().Name}; text, a number, true or false was expected.", nameof(cell)),
+    };
+}

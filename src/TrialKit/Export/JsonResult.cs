@@ -1,0 +1,105 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Globalization;
+
+namespace TrialKit.Export;
+
+/// <summary>Writes an analysis as one JSON document: the trial, the files read, and every table as a list of objects.</summary>
+public static class JsonResult
+{
+    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>Writes the document, UTF-8 without a byte-order mark, numbers with every digit.</summary>
+    /// <param name="analysis">The analysis.</param>
+    /// <param name="inputs">The files read: name and SHA-256 in hexadecimal.</param>
+    /// <param name="stream">Where to; it stays open.</param>
+    public static void Write(TrialAnalysis analysis, IEnumerable<(string Name, string Sha256)> inputs, Stream stream)
+    {
+        ArgumentNullException.ThrowIfNull(analysis);
+        ArgumentNullException.ThrowIfNull(inputs);
+        using var json = new Utf8JsonWriter(stream, Options);
+        json.WriteStartObject();
+        json.WriteNumber("schema_version", ResultTables.SchemaVersion);
+        json.WriteString("program", $"TrialKit {Library.Version}");
+        Trial(json, analysis);
+        json.WriteStartArray("inputs");
+        foreach (var (name, sha256) in inputs)
+        {
+            json.WriteStartObject();
+            json.WriteString("file", name);
+            json.WriteString("sha256", sha256);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartObject("tables");
+        foreach (var table in ResultTables.Of(analysis))
+        {
+            Table(json, table);
+        }
+
+        json.WriteEndObject();
+        json.WriteEndObject();
+    }
+
+    private static void Trial(Utf8JsonWriter json, TrialAnalysis analysis)
+    {
+        var trial = analysis.Trial;
+        json.WriteStartObject("trial");
+        json.WriteString("title", trial.Title);
+        json.WriteString("question", trial.Question);
+        json.WriteString("crop", trial.Crop.Name);
+        json.WriteString("planted", trial.Planting.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        json.WriteString("layout", trial.Design.Layout == Trials.Layout.Pairs ? "pairs" : "blocks");
+        json.WriteString("control", trial.Design.Control?.Name);
+        json.WriteNumber("alpha", trial.Design.Level.Alpha);
+        json.WriteString("units", trial.Units == Quantities.UnitSystem.Us ? "us" : "metric");
+        json.WriteString("heat_method", trial.Heat.Method.Name);
+        json.WriteBoolean("count_planting_day", trial.Heat.CountPlantingDay);
+        json.WriteNumber("strips", trial.Strips.Length);
+        json.WriteNumber("blocks", trial.Blocks.Length);
+        json.WriteEndObject();
+    }
+
+    private static void Table(Utf8JsonWriter json, ResultTable table)
+    {
+        json.WriteStartArray(table.Name);
+        foreach (var row in table.Rows)
+        {
+            json.WriteStartObject();
+            for (var i = 0; i < row.Length; i++)
+            {
+                json.WritePropertyName(table.Columns[i].Name);
+                Cell(json, row[i]);
+            }
+
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Cell(Utf8JsonWriter json, object? cell)
+    {
+        switch (cell)
+        {
+            case null:
+                json.WriteNullValue();
+                break;
+            case string text:
+                json.WriteStringValue(text);
+                break;
+            case bool flag:
+                json.WriteBooleanValue(flag);
+                break;
+            case int number:
+                json.WriteNumberValue(number);
+                break;
+            case double number:
+                json.WriteNumberValue(number);
+                break;
+            default:
+                throw new ArgumentException($"A cell holds a {cell.GetType().Name}; text, a number, true or false was expected.", nameof(cell));
+        }
+    }
+}

@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using TrialKit.Quantities;
+using TrialKit.Results;
+using TrialKit.Trials;
+
+namespace TrialKit.Heat;
+
+/// <summary>Heat as a clock: how much had gathered by a moment after planting, and at what moment a sum was reached.</summary>
+/// <remarks>
+/// Time is in days from the midnight that begins the planting day. The heat of a day gathers evenly over the day.
+/// The clock stops at the first day that is not on record: a missing day is never taken as one without heat.
+/// </remarks>
+public sealed class HeatClock
+{
+    private readonly int uncounted;
+
+    private HeatClock(HeatMethod heatMethod, DateOnly planted, bool countPlantingDay, ImmutableArray<DailyHeat> days)
+    {
+        HeatMethod = heatMethod;
+        Planted = planted;
+        CountsPlantingDay = countPlantingDay;
+        uncounted = countPlantingDay ? 0 : 1;
+        Days = days;
+    }
+
+    /// <summary>The procedure.</summary>
+    public static Method Method { get; } = new(
+        "Heat accumulated from planting, even within each day",
+        DegreeDays.Method.Source,
+        DegreeDays.Method.Page);
+
+    /// <summary>How each day's heat is counted; its name belongs beside every figure.</summary>
+    public HeatMethod HeatMethod { get; }
+
+    /// <summary>The planting day.</summary>
+    public DateOnly Planted { get; }
+
+    /// <summary>Whether the heat of the planting day is counted.</summary>
+    public bool CountsPlantingDay { get; }
+
+    /// <summary>The days counted, from the first to the last before a gap or the end of the series; empty when the first is not on record.</summary>
+    public ImmutableArray<DailyHeat> Days { get; }
+
+    /// <summary>The end of the last day counted, in days after planting.</summary>
+    public double Ends => uncounted + Days.Length;
+
+    /// <summary>Starts the clock.</summary>
+    /// <param name="series">Daily temperatures.</param>
+    /// <param name="method">How each day's heat is counted.</param>
+    /// <param name="planted">The planting day.</param>
+    /// <param name="countPlantingDay">Whether the heat of the planting day itself is counted; otherwise the count starts with the next day.</param>
+    public static HeatClock Start(TemperatureSeries series, HeatMethod method, DateOnly planted, bool countPlantingDay)
+    {
+        ArgumentNullException.ThrowIfNull(series);
+        ArgumentNullException.ThrowIfNull(method);
+        var days = ImmutableArray.CreateBuilder<DailyHeat>();
+        var next = countPlantingDay ? planted : planted.AddDays(1);
+        var sum = default(HeatSum);
+        foreach (var day in series.Days.SkipWhile(day => day.Date < next))
+        {
+            if (day.Date != next)
+            {
+                break;
+            }
+
+            var heat = DegreeDays.Of(day, method);
+            sum += heat;
+            days.Add(new(day.Date, heat, sum));
+            next = next.AddDays(1);
+        }
+
+        return new(method, planted, countPlantingDay, days.ToImmutable());
+    }
+
+    /// <summary>The heat gathered by a moment; null past the days on record.</summary>
+    /// <param name="daysAfterPlanting">Days from the midnight that begins the planting day, 0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, infinite or NaN.</exception>
+    public HeatSum? HeatAt(double daysAfterPlanting)
+    {
+        var counted = Guard.NotNegative(daysAfterPlanting, "days after planting") - uncounted;
+        if (counted <= 0)
+        {
+            return default(HeatSum);
+        }
+
+        if (counted > Days.Length)
+        {
+            return null;
+        }
+
+        // A moment at midnight belongs to the day that ends with it, so the end of the last day is on record.
+        var day = (int)Math.Ceiling(counted) - 1;
+        return HeatSum.FromFahrenheitDays(SumBefore(day) + (Days[day].Heat.FahrenheitDays * (counted - day)));
+    }
+
+    /// <summary>The first moment by which a sum was reached, in days after planting; null when it was not within the days on record.</summary>
+    /// <param name="heat">The sum, by this clock's method.</param>
+    public double? DaysAt(HeatSum heat)
+    {
+        var target = heat.FahrenheitDays;
+        if (target == 0)
+        {
+            return 0;
+        }
+
+        for (var day = 0; day < Days.Length; day++)
+        {
+            if (Days[day].Sum.FahrenheitDays >= target)
+            {
+                return uncounted + day + ((target - SumBefore(day)) / Days[day].Heat.FahrenheitDays);
+            }
+        }
+
+        return null;
+    }
+
+    private double SumBefore(int day) => day == 0 ? 0 : Days[day - 1].Sum.FahrenheitDays;
+}

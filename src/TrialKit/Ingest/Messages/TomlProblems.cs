@@ -1,0 +1,53 @@
+namespace TrialKit.Ingest.Messages;
+
+/// <summary>What can be wrong with <c>trial.toml</c> by itself: codes TK201 to TK299.</summary>
+internal static class TomlProblems
+{
+    public static Problem Syntax(ProblemLocation at, string reason) => Error("TK201", at,
+        $"the file is not TOML here: {reason.TrimEnd('.').ReplaceLineEndings(" ")}", "a line such as key = \"value\" or [section] was expected");
+
+    public static Problem UnknownKey(ProblemLocation at, string section, string key, IReadOnlyList<string> known) => Error("TK202", at,
+        $"the key {Wording.Quote(key)} is not known in {section}", known.Count == 0 ? "no key was expected here" : $"the nearest known key is {Wording.Quote(NearestName.Of(key, known))}, of {string.Join(", ", known)}");
+
+    public static Problem WrongKind(ProblemLocation at, string key, string found, string expected) => Error("TK203", at,
+        $"{Wording.Quote(key)} is {found}", $"{expected} was expected");
+
+    public static Problem BareNumber(ProblemLocation at, string key, string number, string exampleUnit, IReadOnlyList<string> units) => Error("TK204", at,
+        $"{Wording.Quote(key)} is the bare number {number}", $"a quantity with its unit was expected, written \"{number} {exampleUnit}\"; the units are {Wording.Or(units)}");
+
+    public static Problem NotQuantity(ProblemLocation at, string key, string text, string example) => Error("TK205", at,
+        $"{Wording.Quote(key)} is {Wording.Quote(text)}", $"a number and its unit were expected, written \"{example}\"");
+
+    public static Problem UnknownUnit(ProblemLocation at, string key, string unit, IReadOnlyList<string> units) => Error("TK206", at,
+        $"{Wording.Quote(key)} has the unit {Wording.Quote(unit)}", $"one of {Wording.Or(units)} was expected");
+
+    public static Problem MissingKey(ProblemLocation at, string section, string key, string example) => Error("TK207", at,
+        $"there is no {Wording.Quote(key)} in {section}", $"a line such as {example} was expected");
+
+    public static Problem NotChoice(ProblemLocation at, string key, string text, IReadOnlyList<string> choices) => Error("TK208", at,
+        $"{Wording.Quote(key)} is {Wording.Quote(text)}", $"{(choices.Count == 1 ? choices[0] : $"one of {Wording.Or(choices)}")} was expected");
+
+    public static Problem OutOfRange(ProblemLocation at, string key, string text, string range) => Error("TK209", at,
+        $"{Wording.Quote(key)} is {text}", $"{range} was expected");
+
+    public static Problem EmptyText(ProblemLocation at, string key) => Error("TK210", at,
+        $"{Wording.Quote(key)} is empty", "text was expected; leave the line out when there is nothing to say");
+
+    public static Problem UnknownCrop(ProblemLocation at, string name, IReadOnlyList<string> crops) => Error("TK211", at,
+        $"the crop {Wording.Quote(name)} is not known", $"one of {Wording.Or(crops)} was expected (the nearest is {Wording.Quote(NearestName.Of(name, crops))}), or a section [crop] that defines it");
+
+    public static Problem UnknownControl(ProblemLocation at, string name, IReadOnlyList<string> treatments) => Error("TK212", at,
+        $"the control {Wording.Quote(name)} is none of the treatments", treatments.Count == 0 ? "the name of a treatment was expected" : $"one of {Wording.Or(treatments)} was expected");
+
+    public static Problem NotAnalysis(ProblemLocation at, string text) => Error("TK213", at,
+        $"'analysis' is {Wording.Quote(text)}", "the percentages of N, P2O5, K2O and, when there is sulfur, S were expected, written \"10-34-0\"");
+
+    public static Problem NoUnitColumn(ProblemLocation at, string key, IReadOnlyList<string> known) => Error("TK214", at,
+        $"{Wording.Quote(key)} under [units] is no column with a unit", $"the nearest known column is {Wording.Quote(NearestName.Of(key, known))}, of {string.Join(", ", known)}");
+
+    public static Problem OtherCurrency(ProblemLocation at, string key, string found, string earlier) => Error("TK215", at,
+        $"{Wording.Quote(key)} is in {Wording.Quote(found)} where {Wording.Quote(earlier)} was used before", "one currency was expected throughout");
+
+    private static Problem Error(string code, ProblemLocation at, string found, string expected) =>
+        new(code, ProblemSeverity.Error, at, found, expected);
+}

@@ -1,0 +1,49 @@
+using System.Globalization;
+
+namespace TrialKit.Ingest.Messages;
+
+/// <summary>What can be wrong with temperatures: codes TK401 to TK499.</summary>
+internal static class WeatherProblems
+{
+    public static Problem MaximumBelowMinimum(ProblemLocation at, string maximum, string minimum) => Error("TK401", at,
+        $"the maximum {maximum} lies below the minimum {minimum}", "a maximum no lower than the minimum was expected");
+
+    public static Problem Outlandish(ProblemLocation at, string column, string text, double celsius) => Error("TK402", at,
+        string.Create(CultureInfo.InvariantCulture, $"column {Wording.Quote(column)} holds {Wording.Quote(text)}, which is {celsius:0.#} C"), "a temperature from -60 to 60 C was expected");
+
+    public static Problem DayAgain(ProblemLocation at, DateOnly day) => Error("TK403", at,
+        $"{Wording.Date(day)} stands here a second time", "each day once was expected");
+
+    public static Problem DayOutOfOrder(ProblemLocation at, DateOnly day, DateOnly before) => Error("TK404", at,
+        $"{Wording.Date(day)} follows {Wording.Date(before)}", "days in the order of time were expected");
+
+    public static Problem NotRecorded(ProblemLocation at, string column, DateOnly day) => Warning("TK405", at,
+        $"column {Wording.Quote(column)} is not recorded, so {Wording.Date(day)} counts as missing", "a temperature was expected");
+
+    public static Problem HoursMissing(ProblemLocation at, DateOnly day, int hours) => Warning("TK406", at,
+        string.Create(CultureInfo.InvariantCulture, $"{Wording.Date(day)} has temperatures in {hours} of its 24 hours, so it counts as missing"), "one in every hour was expected");
+
+    public static Problem TimeAgain(ProblemLocation at, DateTime time, DateTime before) => Error("TK407", at,
+        $"{Wording.Time(time)} follows {Wording.Time(before)}", "times that go forward were expected");
+
+    public static Problem NoTemperatures(ProblemLocation at) => Error("TK408", at,
+        "the table has neither the columns 'tmax' and 'tmin' nor a column 'temperature'", "daily extremes or temperatures of every hour were expected");
+
+    public static Problem FailedCheck(ProblemLocation at, string column, DateOnly day, string flag) => Warning("TK409", at,
+        $"{Wording.Quote(column)} of {Wording.Date(day)} failed the station's quality check {Wording.Quote(flag)}, so the day counts as missing", "a value that passed was expected");
+
+    public static Problem OtherStation(ProblemLocation at, string station, string first) => Error("TK410", at,
+        $"the station {Wording.Quote(station)} follows the station {Wording.Quote(first)}", "one station was expected in the file");
+
+    public static Problem NotStationLine(ProblemLocation at, string text) => Error("TK411", at,
+        $"{Wording.Quote(text)} does not fit a station's file", "a station, a date, an element and its values in tenths of a degree Celsius were expected");
+
+    public static Problem NoSuchDay(ProblemLocation at, string text) => Error("TK412", at,
+        $"{Wording.Quote(text)} is no day of a year", "a year with a month and day, or a year with a day from 1 to 366, was expected");
+
+    private static Problem Error(string code, ProblemLocation at, string found, string expected) =>
+        new(code, ProblemSeverity.Error, at, found, expected);
+
+    private static Problem Warning(string code, ProblemLocation at, string found, string expected) =>
+        new(code, ProblemSeverity.Warning, at, found, expected);
+}

@@ -1,0 +1,84 @@
+using TrialKit.Ingest.Messages;
+using TrialKit.Ingest.Settings;
+using TrialKit.Ingest.Tables;
+using TrialKit.Ingest.Weather;
+using TrialKit.Trials;
+
+namespace TrialKit.Ingest.Records;
+
+/// <summary>The records of every table.</summary>
+internal sealed record TrialTables
+{
+    public required RecordTable<Strip> Strips { get; init; }
+
+    /// <summary>Whether a row of the strips had an error, so that a block may look emptier than it is.</summary>
+    public required bool StripsHaveErrors { get; init; }
+
+    public required RecordTable<StandCount> StandCounts { get; init; }
+
+    public required SpotRecords Emergence { get; init; }
+
+    public required RecordTable<Plant> Plants { get; init; }
+
+    public required RecordTable<StripHarvest> Harvests { get; init; }
+
+    public required RecordTable<StripMeasurement> Measurements { get; init; }
+
+    public required TemperatureRecords Weather { get; init; }
+
+    public required TemperatureRecords SoilTemperature { get; init; }
+
+    /// <summary>What became of the rows of each table there is.</summary>
+    public IReadOnlyList<TableRows> Rows =>
+        [.. new[]
+        {
+            Strips.Rows(), StandCounts.Rows(), Emergence.Spots.Rows(Emergence.Visits), Plants.Rows(),
+            Harvests.Rows(), Measurements.Rows(), Weather.Rows, SoilTemperature.Rows,
+        }.OfType<TableRows>()];
+
+    /// <summary>Reads every table, in the order in which their problems are listed.</summary>
+    public static TrialTables Read(TrialSettings settings, TableSource source, FileRanks ranks, ProblemList problems)
+    {
+        var index = new StripIndex(problems);
+        ranks.Begin("strips");
+        var before = problems.Errors;
+        var strips = new StripReader(settings, source, index, problems).Read();
+        var stripErrors = problems.Errors > before;
+        if (!Schema.TableNames.Skip(1).Take(5).Any(table => source.Has(table)))
+        {
+            problems.Add(TrialProblems.NothingMeasured(ProblemLocation.StartOf(TableSource.FileOf("strips"))));
+        }
+
+        before = problems.Errors;
+        ranks.Begin("stand-counts");
+        var stands = new StandCountReader(source, index, problems).Read();
+        ranks.Begin("emergence");
+        var emergence = new EmergenceReader(source, index, problems).Read();
+
+        // A spot whose own rows had errors is not in the index: then a plant of it proves nothing.
+        var spots = problems.Errors == before ? SpotIndex.Of(emergence.Spots.Items, stands.Items) : null;
+        ranks.Begin("plants");
+        var plants = new PlantReader(source, index, problems).Read(spots);
+        ranks.Begin("harvest");
+        var harvests = new HarvestReader(source, index, problems).Read();
+        ranks.Begin("measures");
+        var measurements = new MeasureReader(source, index, problems).Read();
+        ranks.Begin("weather");
+        var temperatures = new TemperatureReader(source, settings.PlantingDate, problems);
+        var weather = temperatures.Read("weather", settings.WeatherFile);
+        ranks.Begin("soil-temperature");
+        var soil = temperatures.Read("soil-temperature");
+        return new TrialTables
+        {
+            Strips = strips,
+            StripsHaveErrors = stripErrors,
+            StandCounts = stands,
+            Emergence = emergence,
+            Plants = plants,
+            Harvests = harvests,
+            Measurements = measurements,
+            Weather = weather,
+            SoilTemperature = soil,
+        };
+    }
+}

@@ -1,0 +1,9 @@
+namespace TrialKit.Ingest;
+
+/// <summary>What became of the rows of one table. Rows read that are neither in use nor left out had errors.</summary>
+/// <param name="Table">The table's name, such as <c>stand-counts</c>.</param>
+/// <param name="File">The file it was read from.</param>
+/// <param name="Read">Rows below the header, blank lines and comments not counted.</param>
+/// <param name="Used">Rows that are in the trial.</param>
+/// <param name="LeftOut">Rows left out because nothing was recorded; each is listed by a warning.</param>
+public sealed record TableRows(string Table, string File, int Read, int Used, int LeftOut);

@@ -1,0 +1,10 @@
+using System.Collections.Immutable;
+using TrialKit.Trials;
+
+namespace TrialKit.Ingest.Weather;
+
+/// <summary>Days of temperatures and the rows behind them.</summary>
+/// <param name="Days">The days whose temperatures are known.</param>
+/// <param name="Rows">Rows that became part of a day.</param>
+/// <param name="LeftOut">Rows left out, whose days count as missing.</param>
+internal sealed record DayRecords(ImmutableArray<DailyTemperature> Days, int Rows, int LeftOut);

@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using TrialKit.Analysis;
+using TrialKit.Comparison;
+using TrialKit.Results;
+using TrialKit.Trials;
+
+namespace TrialKit;
+
+/// <summary>The whole outcome of one trial: what each strip came to, how the treatments compare, and what to doubt.</summary>
+public sealed record TrialAnalysis
+{
+    private TrialAnalysis(StripTrial trial, StripSummaries strips, TrialHeat? heat, ImmutableArray<MeasureComparison> measures, ImmutableArray<Finding> findings)
+    {
+        (Trial, Strips, Heat, Measures, Findings) = (trial, strips, heat, measures, findings);
+        Methods = AnalysisMethods.Of(strips, heat, measures);
+    }
+
+    /// <summary>The trial that was analysed.</summary>
+    public StripTrial Trial { get; }
+
+    /// <summary>What each strip's records came to.</summary>
+    public StripSummaries Strips { get; }
+
+    /// <summary>Heat from planting; null without temperatures.</summary>
+    public TrialHeat? Heat { get; }
+
+    /// <summary>Each measure with its comparison, in a fixed order.</summary>
+    public ImmutableArray<MeasureComparison> Measures { get; }
+
+    /// <summary>What to doubt about the trial as a whole and about single strips; what concerns one measure stands with the measure.</summary>
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <summary>The procedures used, each once.</summary>
+    public ImmutableArray<Method> Methods { get; }
+
+    /// <summary>Every finding, the trial's first, then measure by measure.</summary>
+    public IEnumerable<Finding> AllFindings => Findings.Concat(Measures.SelectMany(measure => measure.Findings));
+
+    /// <summary>The treatments compared with each other, in the order of the trial.</summary>
+    public IEnumerable<ComparedPair> ComparedPairs => Measures.SelectMany(measure => measure.Contrasts).Select(contrast => contrast.Pair).Distinct();
+
+    /// <summary>What was found between two treatments, measure by measure.</summary>
+    public IEnumerable<(MeasureComparison Measure, Contrast Contrast)> ContrastsOf(ComparedPair pair) =>
+        from measure in Measures
+        from contrast in measure.Contrasts
+        where contrast.Pair == pair
+        select (measure, contrast);
+
+    /// <summary>Analyses a trial.</summary>
+    /// <param name="trial">The trial.</param>
+    public static TrialAnalysis Of(StripTrial trial)
+    {
+        ArgumentNullException.ThrowIfNull(trial);
+        var strips = StripSummaries.Of(trial);
+        ImmutableArray<MeasureComparison> measures = [.. TrialMeasures.Of(trial, strips).Select(values => StripComparison.Compare(values, trial))];
+        return new(trial, strips, TrialHeat.Of(trial), measures, [.. LayoutFindings.Of(trial), .. Tests(measures, trial.Design), .. strips.Findings]);
+    }
+
+    private static IEnumerable<Finding> Tests(ImmutableArray<MeasureComparison> measures, Design design)
+    {
+        var tests = measures.Sum(measure => measure.Contrasts.Count(contrast => contrast.P is not null));
+        if (tests > 1)
+        {
+            yield return new("tests-run", FindingWeight.Note, string.Create(CultureInfo.InvariantCulture, $"{tests} comparisons were tested at {design.Level.Alpha:0.##}; with no true difference anywhere about {tests * design.Level.Alpha:0.#} of them would be called different by chance."));
+        }
+    }
+}

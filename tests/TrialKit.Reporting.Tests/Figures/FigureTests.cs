@@ -1,0 +1,135 @@
+using System.Xml.Linq;
+using SkiaSharp;
+using TrialKit.Reporting.Figures;
+
+namespace TrialKit.Reporting.Tests.Figures;
+
+public class FigureTests
+{
+    public static TheoryData<int> All => [.. Enumerable.Range(0, Gallery.Figures().Count)];
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void WriteSvg_Figure_IsTheSameEachTimeAndHoldsText(int index)
+    {
+        var svg = Svg(Gallery.Figures()[index]);
+
+        Assert.Equal(svg, Svg(Gallery.Figures()[index]));
+        Assert.Contains(XDocument.Parse(svg).Descendants(), element => element.Name.LocalName == "text");
+        Assert.Contains("font-family=\"IBM Plex Sans, sans-serif", svg, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void WritePng_Figure_LeavesItsEdgesWhite(int index)
+    {
+        var figure = Gallery.Figures()[index];
+        using var stream = new MemoryStream();
+        FigureFiles.WritePng(figure, stream, pixelsPerPoint: 1);
+        using var bitmap = SKBitmap.Decode(stream.ToArray());
+
+        Assert.Equal(488, bitmap.Width);
+        Assert.Equal((int)Math.Ceiling((float)(488 * figure.Aspect)), bitmap.Height);
+        var dark = bitmap.Pixels.Count(pixel => pixel.Red < 128);
+        Assert.InRange(dark, 50, bitmap.Pixels.Length / 3);
+        Assert.All(
+            Enumerable.Range(0, bitmap.Width).SelectMany(x => new[] { bitmap.GetPixel(x, 0), bitmap.GetPixel(x, bitmap.Height - 1) }),
+            pixel => Assert.True(pixel.Red > 200, "something is drawn over the edge"));
+    }
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Draw_InASmallRoom_DoesNotFail(int index)
+    {
+        var figure = Gallery.Figures()[index];
+        using var stream = new MemoryStream();
+        FigureFiles.WritePng(figure, stream, width: 260, pixelsPerPoint: 1);
+
+        Assert.True(stream.Length > 500);
+        Assert.NotEmpty(figure.AltText);
+        Assert.InRange(figure.Aspect, 0.05, 1.5);
+    }
+
+    [Fact]
+    public void Curves_NaN_IsRefusedByName()
+    {
+        var error = Assert.Throws<ArgumentException>(() => new EmergenceCurvesFigure(
+            Gallery.Planted, [new("chains", 1, [new(1, double.NaN)], [])], "heat", [], "alt"));
+
+        Assert.Contains("chains", error.Message, StringComparison.Ordinal);
+        Assert.Contains("NaN", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Curves_NothingToDraw_IsRefused()
+    {
+        Assert.Throws<ArgumentException>(() => new EmergenceCurvesFigure(Gallery.Planted, [], "heat", [], "alt"));
+        Assert.Throws<ArgumentException>(() => new EmergenceCurvesFigure(Gallery.Planted, [new("a", 0, [], [])], "heat", [], "alt"));
+        Assert.Throws<ArgumentException>(() => new EmergenceCurvesFigure(Gallery.Planted, [new("a", 0, [new(0, 0)], [])], "heat", [], "alt"));
+    }
+
+    [Theory]
+    [InlineData(2, 1, 0, 1)]
+    [InlineData(1, 2, 1, 0)]
+    [InlineData(double.NaN, 2, 0, 1)]
+    [InlineData(1, 2, 0, double.NaN)]
+    public void Curves_ImpossibleStretch_IsRefused(double from, double to, double low, double high) =>
+        Assert.Throws<ArgumentException>(() => new EmergenceCurvesFigure(
+            Gallery.Planted, [new("chains", 1, [new(1, 0.5)], [], [new(from, to, low, high)])], "heat", [], "alt"));
+
+    [Fact]
+    public void Pairs_NoValueOrNaN_IsRefused()
+    {
+        Assert.Throws<ArgumentException>(() => new PairedDifferencesFigure("a", "b", [new("1", null)], null, "", "", 1, "alt"));
+        Assert.Throws<ArgumentException>(() => new PairedDifferencesFigure("a", "b", [new("1", double.NaN)], null, "", "", 1, "alt"));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new PairedDifferencesFigure("a", "b", [new("1", 1)], null, "", "", 9, "alt"));
+    }
+
+    [Theory]
+    [InlineData(double.NaN, 0, 1)]
+    [InlineData(0, double.NaN, 1)]
+    [InlineData(double.NegativeInfinity, 0, 1)]
+    [InlineData(1, 0, 2)]
+    public void FigureInterval_Impossible_IsRefused(double low, double estimate, double high) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => new FigureInterval(low, estimate, high));
+
+    [Fact]
+    public void Heat_DaysWithAGap_AreRefusedWithTheDate()
+    {
+        var error = Assert.Throws<ArgumentException>(() => new HeatFigure(
+            "F-days", [new(Gallery.Planted, 1), new(Gallery.Planted.AddDays(2), 1)], [], "alt"));
+
+        Assert.Contains("2026-04-29", error.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(-1.0)]
+    [InlineData(double.NaN)]
+    public void Heat_ImpossibleHeat_IsRefused(double heat) =>
+        Assert.Throws<ArgumentException>(() => new HeatFigure("F-days", [new(Gallery.Planted, heat), new(Gallery.Planted.AddDays(1), 1)], [], "alt"));
+
+    [Fact]
+    public void Spacing_SharesOrEdgesThatDoNotFit_AreRefused()
+    {
+        Assert.Throws<ArgumentException>(() => new SpacingFigure("in", [0, 1, 2], [new("a", 0, [1])], [], "alt"));
+        Assert.Throws<ArgumentException>(() => new SpacingFigure("in", [0, 0], [new("a", 0, [1])], [], "alt"));
+        Assert.Throws<ArgumentException>(() => new SpacingFigure("in", [0, 1], [new("a", 0, [double.NaN])], [], "alt"));
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    public void WritePng_ImpossibleSize_IsRefused(double size)
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => FigureFiles.WritePng(Gallery.Forest(), Stream.Null, width: size));
+        Assert.Throws<ArgumentOutOfRangeException>(() => FigureFiles.WritePng(Gallery.Forest(), Stream.Null, pixelsPerPoint: size));
+    }
+
+    private static string Svg(IFigure figure)
+    {
+        using var stream = new MemoryStream();
+        FigureFiles.WriteSvg(figure, stream);
+        return System.Text.Encoding.UTF8.GetString(stream.ToArray());
+    }
+}

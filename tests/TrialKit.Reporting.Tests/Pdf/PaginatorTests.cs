@@ -1,0 +1,138 @@
+using TrialKit.Reporting.Document;
+using TrialKit.Reporting.Pdf;
+
+namespace TrialKit.Reporting.Tests.Pdf;
+
+public class PaginatorTests
+{
+    private const double Hair = 1e-6;
+
+    [Theory]
+    [MemberData(nameof(Gallery.Cases), MemberType = typeof(Gallery))]
+    public void Lay_AwkwardDocument_KeepsWithinTheMargins(string name, PageSize size)
+    {
+        var layout = PdfReport.Lay(Gallery.Named(name, size));
+
+        Assert.NotEmpty(layout.Pages);
+        foreach (var (page, number) in layout.Pages.Select((page, i) => (page, i + 1)))
+        {
+            Assert.All(page.Items, item => Assert.True(
+                item.Box.X >= PageStyle.SideMargin - Hair
+                && item.Box.Right <= layout.Width - PageStyle.SideMargin + Hair
+                && item.Box.Y >= 18
+                && item.Box.Bottom <= layout.Height - 18,
+                FormattableString.Invariant($"{name}, page {number}: {item} leaves the page")));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Gallery.Cases), MemberType = typeof(Gallery))]
+    public void Lay_AwkwardDocument_LaysNoTextOverAnother(string name, PageSize size)
+    {
+        foreach (var page in PdfReport.Lay(Gallery.Named(name, size)).Pages)
+        {
+            // Letters without accents and tails, which lines set close may share.
+            var solid = page.Items
+                .Where(item => item is PlacedText or PlacedFigure or PlacedMark)
+                .Select(item => item is PlacedText text
+                    ? (Item: item, Box: new Box(text.Box.X, text.Baseline - (0.7 * text.Size), text.Box.Width, 0.7 * text.Size))
+                    : (Item: item, item.Box))
+                .Select(each => (each.Item, Box: new Box(each.Box.X + Hair, each.Box.Y + Hair, each.Box.Width - (2 * Hair), each.Box.Height - (2 * Hair))))
+                .Where(each => each.Box.Width > 0)
+                .OrderBy(each => each.Box.Y)
+                .ToList();
+            for (var i = 0; i < solid.Count; i++)
+            {
+                for (var j = i + 1; j < solid.Count && solid[j].Box.Y < solid[i].Box.Bottom; j++)
+                {
+                    Assert.False(solid[i].Box.Overlaps(solid[j].Box), $"{name}: {solid[i].Item} lies over {solid[j].Item}");
+                }
+            }
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Gallery.Cases), MemberType = typeof(Gallery))]
+    public void Lay_AwkwardDocument_SetsNothingBelowNinePoints(string name, PageSize size) =>
+        Assert.All(
+            PdfReport.Lay(Gallery.Named(name, size)).Pages.SelectMany(page => page.Items).OfType<PlacedText>(),
+            text => Assert.True(text.Size >= 9, $"{name}: {text}"));
+
+    [Theory]
+    [MemberData(nameof(Gallery.Cases), MemberType = typeof(Gallery))]
+    public void Lay_AwkwardDocument_NeverEndsAPageWithAHeading(string name, PageSize size)
+    {
+        var layout = PdfReport.Lay(Gallery.Named(name, size));
+        var blocks = layout.Pages.Select(page => page.Items.Where(item => item.Tag is not null).ToList()).ToList();
+
+        // A heading after which nothing comes has nothing to stay with; neither have headings that fill a page.
+        foreach (var (items, number) in blocks.Take(blocks.Count - 1).Select((items, i) => (items, i + 1)).Where(each => each.items.Count > 0))
+        {
+            var onlyHeadings = items.All(item => IsHeading(item.Tag!));
+            Assert.True(onlyHeadings || !IsHeading(items[^1].Tag!), FormattableString.Invariant($"{name}: page {number} ends with {items[^1]}"));
+        }
+    }
+
+    [Fact]
+    public void Lay_TableOverPages_RepeatsItsHeadOnEachAndKeepsEveryRow()
+    {
+        var layout = PdfReport.Lay(Gallery.Named("table of 300 rows"));
+        var rows = layout.Pages.SelectMany(page => page.Items).OfType<PlacedText>().Where(text => text.Text.StartsWith('r')).Select(text => text.Text);
+
+        Assert.True(layout.Pages.Count >= 8, $"{layout.Pages.Count} pages");
+        Assert.All(layout.Pages, page => Assert.Single(page.Items.OfType<PlacedText>(), text => text.Text == "Column 1"));
+        Assert.Equal(Enumerable.Range(1, 300).Select(i => FormattableString.Invariant($"r{i}")), rows);
+    }
+
+    [Fact]
+    public void Lay_TableOverPages_TagsTheHeadOnce()
+    {
+        var heads = PdfReport.Lay(Gallery.Named("table of 300 rows")).Pages
+            .SelectMany(page => page.Items).OfType<PlacedText>().Where(text => text.Text == "Column 1").ToList();
+
+        Assert.NotNull(heads[0].Tag);
+        Assert.All(heads.Skip(1), head => Assert.Null(head.Tag));
+    }
+
+    [Fact]
+    public void Lay_HeadingBeforeAHighFigure_StandsOnTheFiguresPage()
+    {
+        var page = Assert.Single(
+            PdfReport.Lay(Gallery.Named("heading before a high figure")).Pages,
+            each => each.Items.OfType<PlacedFigure>().Any());
+
+        Assert.Contains(page.Items.OfType<PlacedText>(), text => text.Text == "Kept with its figure");
+        Assert.Contains(page.Items.OfType<PlacedText>(), text => text.Text == "Caption");
+    }
+
+    [Fact]
+    public void Lay_Pages_AreNumberedOfTheirCount()
+    {
+        var layout = PdfReport.Lay(Gallery.Named("table of 300 rows"));
+
+        for (var i = 0; i < layout.Pages.Count; i++)
+        {
+            Assert.Contains(
+                layout.Pages[i].Items.OfType<PlacedText>(),
+                text => text.Text == FormattableString.Invariant($"page {i + 1} of {layout.Pages.Count}"));
+        }
+    }
+
+    [Fact]
+    public void Lay_ParagraphOverPages_LeavesNoSingleLine()
+    {
+        var pages = PdfReport.Lay(Gallery.Named("paragraphs over pages")).Pages;
+        var lines = pages
+            .SelectMany((page, number) => page.Items.OfType<PlacedText>().Where(text => text.Tag is not null).Select(text => (text.Tag, number, text.Box.Y)))
+            .GroupBy(line => line.Tag)
+            .Where(paragraph => paragraph.Select(line => line.number).Distinct().Count() > 1)
+            .ToList();
+
+        Assert.NotEmpty(lines);
+        Assert.All(lines, paragraph => Assert.All(
+            paragraph.GroupBy(line => line.number),
+            part => Assert.True(part.Select(line => line.Y).Distinct().Count() > 1, "a single line was left")));
+    }
+
+    private static bool IsHeading(Tag tag) => tag.Kind is TagKind.Heading1 or TagKind.Heading2 or TagKind.Heading3;
+}
