@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrialKit.Numerics.Distributions;
 
 namespace TrialKit.Numerics.EventTimes;
 
@@ -19,7 +20,7 @@ internal sealed record BlockPermutationTest(double U, double Variance, double Ar
     public double? Z => Variance > 0.0 ? U / Math.Sqrt(Variance) : null;
 
     /// <summary>Two-sided normal p; null when no exchange changes the statistic.</summary>
-    public double? NormalP => Z is { } z ? 2.0 * StableMath.NormalCdf(-Math.Abs(z)) : null;
+    public double? NormalP => Z is { } z ? 2.0 * Normal.LowerTail(-Math.Abs(z)) : null;
 
     /// <summary>The smallest two-sided p these strips can give.</summary>
     public double SmallestP => 1.0 / Arrangements;

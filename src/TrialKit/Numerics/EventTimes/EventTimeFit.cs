@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrialKit.Numerics.Distributions;
 
 namespace TrialKit.Numerics.EventTimes;
 
@@ -170,7 +171,7 @@ internal sealed class EventTimeFit
         }
 
         var shareFixed = inverse[0] == 0.0;
-        var a = shareFixed ? 0.0 : Math.Log(curve.D) - StableMath.LogP1(-curve.D);
+        var a = shareFixed ? 0.0 : Math.Log(curve.D) - Logs.OnePlus(-curve.D);
         var scores = strips.Select(strip =>
         {
             var score = new double[3];
