@@ -136,7 +136,7 @@ public static class DesignRules
 
         if (visits.Length > 1 && visits[0].Plants > 0)
         {
-            yield return Warning(DesignRule.FirstVisitFindsNothing, spot, item: 0, Text($"{visits[0].Plants} plants at the first visit to spot '{spot.Spot}' of strip '{spot.Strip}'"), "a visit before the first plant is up; the first interval reaches back to planting");
+            yield return Warning(DesignRule.FirstVisitFindsNothing, spot, item: 0, Text($"{visits[0].Plants} {(visits[0].Plants == 1 ? "plant" : "plants")} at the first visit to spot '{spot.Spot}' of strip '{spot.Strip}'"), "a visit before the first plant is up; the first interval reaches back to planting");
         }
 
         if (spot.Seeds is { } known && highest > known && highest <= PossiblePerSeed * known)
@@ -147,12 +147,19 @@ public static class DesignRules
 
     private static IEnumerable<RuleViolation> Plants(TrialDraft draft)
     {
-        var names = new HashSet<(string, string, string)>();
-        var furthest = new Dictionary<(string, string), Plant>();
+        var spots = new Dictionary<(string, string), TapeSpot>();
+        TapeSpot? spot = null;
         foreach (var plant in draft.Plants)
         {
-            var spot = (Key(plant.Strip.Name), Key(plant.Spot));
-            if (!names.Add((spot.Item1, spot.Item2, Key(plant.Name))))
+            // Plants are written down spot by spot, so the spot of the plant before is nearly always this one's.
+            if (spot is null || !spot.Holds(plant))
+            {
+                var key = (Key(plant.Strip.Name), Key(plant.Spot));
+                spots.TryAdd(key, new TapeSpot(plant));
+                spot = spots[key];
+            }
+
+            if (!spot.Names.Add(plant.Name))
             {
                 yield return Error(DesignRule.PlantListedOnce, plant, $"plant '{plant.Name}' of spot '{plant.Spot}' of strip '{plant.Strip}' is listed a second time", "each plant once in a spot");
             }
@@ -167,9 +174,9 @@ public static class DesignRules
                 continue;
             }
 
-            if (!furthest.TryGetValue(spot, out var before) || position.Meters >= before.Position!.Value.Meters)
+            if (spot.Furthest is not { } before || position.Meters >= before.Position!.Value.Meters)
             {
-                furthest[spot] = plant;
+                spot.Furthest = plant;
                 continue;
             }
 
@@ -259,4 +266,14 @@ public static class DesignRules
 
     private static string Text(DateTime moment) =>
         moment.ToString(moment.TimeOfDay == TimeSpan.Zero ? "yyyy-MM-dd" : "yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>The plants met so far at one spot.</summary>
+    private sealed class TapeSpot(Plant first)
+    {
+        public HashSet<string> Names { get; } = new(Identifier.Comparer);
+
+        public Plant? Furthest { get; set; }
+
+        public bool Holds(Plant plant) => ReferenceEquals(plant.Strip, first.Strip) && string.Equals(plant.Spot, first.Spot, StringComparison.Ordinal);
+    }
 }

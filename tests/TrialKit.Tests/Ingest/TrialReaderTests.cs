@@ -250,6 +250,20 @@ public class TrialReaderTests
         Assert.Equal("station/weather.csv", folder.Read().Trial!.Weather!.Source);
     }
 
+    [Theory]
+    [InlineData("trial.toml")]
+    [InlineData("measures.csv")]
+    [InlineData("trial.xlsx")]
+    public void Read_FileHeldByAnotherProgram_IsAnError(string file)
+    {
+        using var folder = TrialFolder.Sound().Write("trial.xlsx", new SheetWriter().AddCsv("remarks", "a\n").ToBytes());
+        using var held = new FileStream(Path.Combine(folder.Path, file), FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+
+        var problem = Assert.Single(folder.Read().Errors);
+
+        Assert.Equal(("TK505", $"{file}:1:1"), (problem.Code, problem.Location.ToString()));
+    }
+
     [Fact]
     public void Read_FileBeyondTheLimit_IsAnErrorAndIsNotRead()
     {

@@ -6,8 +6,8 @@ namespace TrialKit.Ingest.Messages;
 /// <summary>What can be wrong between the parts of a trial: codes TK301 to TK399.</summary>
 internal static class TrialProblems
 {
-    public static Problem UnknownStrip(ProblemLocation at, string name, IReadOnlyList<string> strips) => Error("TK301", at,
-        $"strip {Wording.Quote(name)} is not in strips", strips.Count == 0 ? "a strip of the table strips was expected" : $"a strip of that table was expected; the nearest is {Wording.Quote(NearestName.Of(name, strips))}");
+    public static Problem UnknownStrip(ProblemLocation at, string name, string? nearest) => Error("TK301", at,
+        $"strip {Wording.Quote(name)} is not in strips", nearest is null ? "a strip of that table was expected" : $"a strip of that table was expected; the nearest is {Wording.Quote(nearest)}");
 
     public static Problem UnknownTreatment(ProblemLocation at, string name, IReadOnlyList<string> treatments) => Error("TK302", at,
         $"treatment {Wording.Quote(name)} is not in trial.toml", treatments.Count == 0 ? "a treatment described there was expected" : $"one of {Wording.Or([.. treatments.Select(Wording.Quote)])} was expected");

@@ -1,7 +1,7 @@
-using TrialKit.Ingest.Messages;
-using TrialKit.Ingest.Tables;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;
+using TrialKit.Ingest.Messages;
+using TrialKit.Ingest.Tables;
 
 namespace TrialKit.Ingest.Toml;
 
