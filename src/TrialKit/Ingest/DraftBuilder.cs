@@ -32,6 +32,7 @@ internal static class DraftBuilder
                 settings.Germination),
             Design = Design(settings),
             Heat = new HeatSettings(settings.Heat ?? crop.Heat, settings.CountPlantingDay),
+            Forecast = settings.Forecast.With(settings.Depth, tables.Forecast.Series, tables.Normals.Series),
             GrainPrice = settings.GrainPrice,
             Treatments = settings.Treatments,
             Strips = tables.Strips.Items,
