@@ -54,6 +54,8 @@ internal static class CommandLine
             CheckCommand.Create(terminal),
             AnalyzeCommand.Create(terminal),
             ReportCommand.Create(terminal),
+            ForecastCommand.Create(terminal),
+            HeatCommand.Create(terminal),
         };
 
     private static string Words(Command command) => command is RootCommand ? "trialkit" : $"trialkit {command.Name}";

@@ -35,6 +35,7 @@ public static class ResultTables
             Depth(analysis.Strips),
             Yields(analysis.Strips),
             Heat(analysis),
+            .. ForecastTables.Of(analysis),
             Findings(analysis),
             Methods(analysis),
         ];
