@@ -69,6 +69,11 @@ internal sealed class WeatherArguments
             ReadsSoil = parsed.GetValue(soil),
         });
         ProblemPrinter.Print(reading.Problems, terminal.Error, eachWarning: false);
+        if (reading.Problems.Any(problem => problem.Code == "TK123"))
+        {
+            terminal.Error.WriteLine("The unit is never guessed: give it with --unit F or --unit C.");
+        }
+
         if (reading.Series is { } series && series.Days.IsEmpty)
         {
             throw new UsageException($"'{path}' holds no day with both extremes.");

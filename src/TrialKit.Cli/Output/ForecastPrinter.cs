@@ -33,9 +33,15 @@ internal static class ForecastPrinter
             terminal.WriteWrapped(sentence, indent: 2);
         }
 
-        foreach (var message in forecasts.SelectMany(each => PlantingCautions.Of(plan.Crop, plan.Days.Series, plan.IsSoil, each.Planted, plan.Depth)).Select(finding => finding.Message).Distinct(StringComparer.Ordinal))
+        var cautions = forecasts
+            .SelectMany(each => PlantingCautions.Of(plan.Crop, plan.Days.Series, plan.IsSoil, each.Planted, plan.Depth), (each, finding) => (each.Planted, Finding: finding))
+            .GroupBy(entry => entry.Finding.Id, StringComparer.Ordinal);
+        foreach (var kind in cautions)
         {
-            terminal.WriteWrapped(message, indent: 2);
+            var dates = kind.Select(entry => entry.Planted).ToArray();
+            terminal.WriteWrapped(
+                kind.First().Finding.Message + (dates.Length == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $" The like holds for {dates.Length} of the {forecasts.Count} planting dates, {Date(dates[0])} to {Date(dates[^1])}.")),
+                indent: 2);
         }
     }
 

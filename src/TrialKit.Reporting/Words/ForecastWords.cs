@@ -12,7 +12,7 @@ public static class ForecastWords
     public static string When(EmergenceForecast forecast, ForecastDate? date)
     {
         ArgumentNullException.ThrowIfNull(forecast);
-        return date is not null ? $"{Day(date.Date)} ({Kind(date.Kind)})"
+        return date is not null ? $"{Day(date.Date)} {Kind(date.Kind)}"
             : forecast.Clock.Gap is { } gap ? $"unknown: {Day(gap)} is missing"
             : $"not reached by {Day(forecast.LastDay)}";
     }

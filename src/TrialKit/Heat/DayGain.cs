@@ -9,6 +9,7 @@ internal sealed class DayGain
 {
     private const int Halvings = 60;
     private const int HoursPerDay = 24;
+    private const double Slack = 1e-12;
 
     private readonly Func<double, double>? upTo;
 
@@ -102,11 +103,13 @@ internal sealed class DayGain
             return amount / Whole;
         }
 
+        // Hours above a vertical cut-off add nothing: rounding of the sum must not push the moment past them.
+        var reached = amount - (Slack * (1 + Whole));
         var (low, high) = (0.0, 1.0);
         for (var i = 0; i < Halvings; i++)
         {
             var middle = 0.5 * (low + high);
-            if (UpTo(middle) >= amount)
+            if (UpTo(middle) >= reached)
             {
                 high = middle;
             }

@@ -54,7 +54,7 @@ public static class PlantingCautions
         var cold = after.Where(day => day.Date < planted.AddDays(hours / 24)).Where(day => HeatDegrees.Fahrenheit(day.Minimum) < ColdFahrenheit).ToArray();
         if (cold.Length > 0)
         {
-            yield return new("cool-after-planting", FindingWeight.Note, FormattableString.Invariant($"The {what} was below 50 F within {hours} hours of planting ({cold[0].Date:yyyy-MM-dd}); {hours} hours above are advised (University of Nebraska).{note}"));
+            yield return new("cool-after-planting", FindingWeight.Note, FormattableString.Invariant($"The {what} was below 50 F within {hours} hours of planting ({cold[0].Date:yyyy-MM-dd}); {hours} hours above are advised (University of Nebraska).{note}{(isCorn ? " Soil at 50 F or above at 4 inches and warming is advised for corn (Iowa State University)." : string.Empty)}"));
         }
     }
 
