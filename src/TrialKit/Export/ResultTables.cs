@@ -34,6 +34,8 @@ public static class ResultTables
             Spacing(analysis.Strips),
             Depth(analysis.Strips),
             Yields(analysis.Strips),
+            .. StarterTables.Of(analysis),
+            .. MoneyTables.Of(analysis),
             Heat(analysis),
             Findings(analysis),
             Methods(analysis),
