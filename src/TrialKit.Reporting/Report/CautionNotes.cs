@@ -8,7 +8,7 @@ internal static class CautionNotes
 {
     public static IEnumerable<Block> All()
     {
-        yield return new Note(NoteWeight.Grave, "Before you rely on a figure here", StarterCautions.LabelFirst);
+        yield return new Note(NoteWeight.Doubt, "Before you rely on a figure here", StarterCautions.LabelFirst);
         yield return new BulletList([.. StarterCautions.All.Skip(1).Select(caution => RichText.Of(caution.Text))]);
     }
 }

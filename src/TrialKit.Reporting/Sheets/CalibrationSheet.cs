@@ -14,6 +14,8 @@ public static class CalibrationSheet
     /// <summary>The most rows of a planter that a sheet is made for.</summary>
     public const int MostRows = 120;
 
+    private static readonly string[] WrittenIn = ["Date of the test", "Done by (name)", "Pressure read", "Lot of the product"];
+
     /// <summary>The sheet as plain data: one part for each liquid and placement.</summary>
     /// <param name="title">What it is about.</param>
     /// <param name="flows">The liquids, one or more.</param>
@@ -73,10 +75,16 @@ public static class CalibrationSheet
                 flow.WaterFactor is { } factor ? NumberText.Number(test.Expected.Milliliters * factor, 0) : NumberText.Dash))],
             $"{NumberText.Percent(CatchTest.Tolerance)} to either side passes (common practice, no source). Water stands for the liquid through the same outlets at the same pressure, not on a positive-displacement pump.");
         yield return new Table(
+            "This test",
+            [.. WrittenIn.Select(column => new TableColumn(column, Alignment: ColumnAlignment.Centre))],
+            [new(WrittenIn.Select(_ => "").ToArray())])
+        {
+            IsForm = true,
+        };
+        yield return new Table(
             "Caught",
             [new("Row", Alignment: ColumnAlignment.Right), new("Seconds", Alignment: ColumnAlignment.Centre), new("First catch", "mL", ColumnAlignment.Centre), new("Second catch", "mL", ColumnAlignment.Centre), new("After mending", "mL", ColumnAlignment.Centre), new("What was done", Alignment: ColumnAlignment.Centre)],
-            [.. Enumerable.Range(1, rows).Select(row => TableRow.Of(NumberText.Count(row), "", "", "", "", ""))],
-            "Date, operator, pressure, product lot:")
+            [.. Enumerable.Range(1, rows).Select(row => TableRow.Of(NumberText.Count(row), "", "", "", "", ""))])
         {
             IsForm = true,
         };

@@ -31,6 +31,6 @@ public sealed class MoneyText(UnitSystem units, UnitsNet.Mass? bushel)
 
     /// <summary>A response of yield: <c>4.0 bu/ac</c>.</summary>
     public string Of(GrainYieldDifference yield) => InBushels
-        ? $"{NumberText.Number(yield.BushelsPerAcre(bushel!.Value), 1)} bu/ac"
-        : $"{NumberText.Number(yield.TonnesPerHectare, 2)} t/ha";
+        ? $"{NumberText.Number(yield.BushelsPerAcre(bushel!.Value), Math.Abs(yield.BushelsPerAcre(bushel!.Value)) < 1 ? 2 : 1)} bu/ac"
+        : $"{NumberText.Number(yield.TonnesPerHectare, Math.Abs(yield.TonnesPerHectare) < 0.1 ? 3 : 2)} t/ha";
 }

@@ -49,9 +49,9 @@ public static class MoneyWords
 
     private static string Cost(PairBudget budget, MoneyText text) => budget.Cost.PerHectare switch
     {
-        0 => $"{budget.Treatment.Label} costs as much as {budget.Baseline.Label}, by what is stated.",
-        < 0 => $"{budget.Treatment.Label} saves {text.Of(Size(budget))} against {budget.Baseline.Label}.",
-        _ => $"{budget.Treatment.Label} costs {text.Of(budget.Cost)} more than {budget.Baseline.Label}.",
+        0 => $"By what is stated, {budget.Treatment.Label} and {budget.Baseline.Label} cost the same.",
+        < 0 => $"With {budget.Treatment.Label}, {text.Of(Size(budget))} is saved against {budget.Baseline.Label}.",
+        _ => $"The added cost of {budget.Treatment.Label} over {budget.Baseline.Label} is {text.Of(budget.Cost)}.",
     };
 
     private static string BreakEven(PairBudget budget, Quantities.GrainYieldDifference breakEven, string price, MoneyText text) => budget.Cost.PerHectare switch

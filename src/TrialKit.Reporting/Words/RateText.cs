@@ -13,8 +13,8 @@ public static class RateText
 
     /// <summary>A rate per area: <c>5.83 lb/ac</c>, <c>46.8 L/ha</c>.</summary>
     public static string PerArea(ApplicationRate rate, UnitSystem units) => units == UnitSystem.Us
-        ? $"{Number(rate.PerAcreUs)} {(rate.IsVolume ? "gal" : "lb")}/ac"
-        : $"{Number(rate.PerHectare)} {(rate.IsVolume ? "L" : "kg")}/ha";
+        ? $"{Short(rate.PerAcreUs)} {(rate.IsVolume ? "gal" : "lb")}/ac"
+        : $"{Short(rate.PerHectare)} {(rate.IsVolume ? "L" : "kg")}/ha";
 
     /// <summary>An amount along the row: <c>0.334 lb/1000 ft</c>, <c>0.498 g/m</c>, <c>36.7 fl oz/1000 ft</c>, <c>3.56 mL/m</c>.</summary>
     public static string AlongRow(RowAmount amount, UnitSystem units) => (units, amount.FluidOuncesPerThousandFeet) switch
@@ -39,16 +39,19 @@ public static class RateText
     }
 
     /// <summary>A speed: <c>5 mph</c>, <c>8 km/h</c>.</summary>
-    public static string Speed(Speed speed, UnitSystem units) => units == UnitSystem.Us ? $"{Number(speed.MilesPerHour)} mph" : $"{Number(speed.KilometersPerHour)} km/h";
+    public static string Speed(Speed speed, UnitSystem units) => units == UnitSystem.Us ? $"{Short(speed.MilesPerHour)} mph" : $"{Short(speed.KilometersPerHour)} km/h";
 
     /// <summary>A pressure: <c>31.3 psi</c>, <c>2.15 bar</c>.</summary>
-    public static string Pressure(Pressure pressure, UnitSystem units) => units == UnitSystem.Us ? $"{Number(pressure.PoundsForcePerSquareInch)} psi" : $"{Number(pressure.Bars)} bar";
+    public static string Pressure(Pressure pressure, UnitSystem units) => units == UnitSystem.Us ? $"{Short(pressure.PoundsForcePerSquareInch)} psi" : $"{Short(pressure.Bars)} bar";
 
     /// <summary>A row spacing: <c>30 in</c>, <c>75 cm</c>.</summary>
-    public static string Spacing(Length spacing, UnitSystem units) => units == UnitSystem.Us ? $"{Number(spacing.Inches)} in" : $"{Number(spacing.Centimeters)} cm";
+    public static string Spacing(Length spacing, UnitSystem units) => units == UnitSystem.Us ? $"{Short(spacing.Inches)} in" : $"{Short(spacing.Centimeters)} cm";
 
     /// <summary>A volume caught, to the millilitre: <c>239</c>.</summary>
     public static string Millilitres(Volume volume) => NumberText.Number(volume.Milliliters, 0);
+
+    // As one says it: 5 mph and not 5.00 mph.
+    private static string Short(double value) => Number(value) is var text && text.Contains('.', StringComparison.Ordinal) ? text.TrimEnd('0').TrimEnd('.') : text;
 
     private static string Number(double value) => NumberText.Figures(value, Figures);
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using TrialKit.Reporting.Document;
 using TrialKit.Starter;
 using TrialKit.Starter.Flow;
@@ -20,8 +21,8 @@ public static class StarterWords
         return line.Verdict switch
         {
             ScreenVerdict.NotCovered => $"{place}: {Source(line)} does not cover it: {line.Reason}.",
-            ScreenVerdict.SoilNotKnown => $"{place}: {Source(line)} was not applied: {line.Reason}.",
-            ScreenVerdict.AmountNotKnown => $"{place}: {Source(line)} was not applied: {line.Reason}.",
+            ScreenVerdict.SoilNotKnown => $"{place}: the limit of {Source(line)} depends on the soil, which is not known here: give {line.Reason}.",
+            ScreenVerdict.AmountNotKnown => $"{place}: the limit of {Source(line)} was not applied: {line.Reason}.",
             _ => $"{place}: {RateText.Pounds(line.PoundsPerAcre!.Value, units)} of {line.Limit!.SumWords}, {Against(line, units)} of {Source(line)} ({Terms(line)}).",
         };
     }
@@ -61,9 +62,9 @@ public static class StarterWords
 
     private static string Terms(ScreenLine line) => string.Join(
         ", ",
-        new[] { line.Limit!.Crop, line.Limit.SoilWords, line.Reason, line.Limit.IsFromMemory ? "value from memory" : null }.OfType<string>());
+        new[] { line.Limit!.Crop, line.Limit.Soil == LimitSoil.Any ? null : line.Limit.SoilWords, line.Reason, line.Limit.IsFromMemory ? "value from memory" : null }.OfType<string>());
 
-    private static string Source(ScreenLine line) => line.Source.Year is { } year ? $"{line.Source.Name}, {NumberText.Figures(year, 4).Replace(",", "", StringComparison.Ordinal)}" : line.Source.Name;
+    private static string Source(ScreenLine line) => line.Source.Year is { } year ? string.Create(CultureInfo.InvariantCulture, $"{line.Source.Name} of {year}") : line.Source.Name;
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -41,7 +41,8 @@ public static class StarterTables
         ("kg_per_ha", "weight of product", row => row.Placed.Weight?.PerHectare),
         ("lb_per_1000ft", "weight of product along the row", row => row.Placed.RowWeight?.PerThousandFeetUs),
         ("g_per_m", "weight of product along the row", row => row.Placed.RowWeight?.ThousandthsPerMetre),
-        ("bands_per_row", "streams or bands that share it in a row", row => Placements.OutletsPerRow(row.Placed.Placement)));
+        ("bands_per_row", "streams or bands that share it in a row", row => Placements.OutletsPerRow(row.Placed.Placement)),
+        ("caution", "stands over every line", Caution));
 
     private static ResultTable Nutrients(StarterReview review) => ResultTable.Of(
         "starter-nutrients",
@@ -53,7 +54,8 @@ public static class StarterTables
         ("lb_per_ac", "per area", row => row.Amount.Rate.PerAcreUs),
         ("kg_per_ha", "per area", row => row.Amount.Rate.PerHectare),
         ("lb_per_1000ft", "along the row", row => row.Amount.Row.PerThousandFeetUs),
-        ("g_per_m", "along the row", row => row.Amount.Row.ThousandthsPerMetre));
+        ("g_per_m", "along the row", row => row.Amount.Row.ThousandthsPerMetre),
+        ("caution", "stands over every line", Caution));
 
     private static ResultTable Screen(StarterReview review) => ResultTable.Of(
         "starter-screen",
@@ -62,6 +64,7 @@ public static class StarterTables
         ("treatment", "the treatment", row => row.Treatment.Name),
         ("placement", "where", row => Placements.NameOf(row.Line.Placement)),
         ("source", "whose limit", row => row.Line.Source.Name),
+        ("source_title", "where it is printed", row => row.Line.Source.Title),
         ("year", "of the source; empty when the copy read does not say", row => row.Line.Source.Year),
         ("crop", "the crop the limit is for; empty when the source names none", row => row.Line.Limit?.Crop),
         ("soil", "the soil the limit is for", row => row.Line.Limit?.SoilWords),
@@ -72,7 +75,7 @@ public static class StarterTables
         ("verdict", "under, over, not covered, soil not known or amount not known", row => VerdictName(row.Line.Verdict)),
         ("reason", "why this limit, or why none", row => row.Line.Reason),
         ("from_memory", "whether the limit was not read in the source", row => row.Line.Limit?.IsFromMemory),
-        ("caution", "stands over every line", _ => StarterCautions.LabelFirst));
+        ("caution", "stands over every line", Caution));
 
     private static ResultTable Hazards(StarterReview review) => ResultTable.Of(
         "starter-hazards",
@@ -128,6 +131,8 @@ public static class StarterTables
         StarterCautions.All,
         ("id", "a stable name", row => row.Id),
         ("caution", "what to heed", row => row.Text));
+
+    private static string Caution<T>(T row) => StarterCautions.LabelFirst;
 
     private static string VerdictName(ScreenVerdict verdict) => verdict switch
     {

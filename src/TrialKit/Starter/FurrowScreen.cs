@@ -41,7 +41,7 @@ public static class FurrowScreen
 
         if (limits.FirstOrDefault(candidate => LimitSoils.Holds(candidate.Soil, site.Soil, site.CationExchange) is null) is { } asked)
         {
-            return new(total.Placement, source, Limit: null, PoundsPerAcre: null, ScreenVerdict.SoilNotKnown, $"the limit depends on the soil: give {LimitSoils.Question(asked.Soil)}");
+            return new(total.Placement, source, Limit: null, PoundsPerAcre: null, ScreenVerdict.SoilNotKnown, LimitSoils.Question(asked.Soil));
         }
 
         var limit = limits.First(candidate => LimitSoils.Holds(candidate.Soil, site.Soil, site.CationExchange) == true);
@@ -68,12 +68,12 @@ public static class FurrowScreen
         var placed = crops.Where(limit => distances.Contains(limit.Distance)).ToArray();
         if (placed.Length == 0)
         {
-            return ([], $"it has no limit for {Placements.WordsOf(placement)}");
+            return ([], "it has no limit for this placement");
         }
 
         if (placed[0].RowInches is null)
         {
-            return (placed, placed[0].PoundsPerAcre == 0 ? $"none with {site.Crop}" : "row spacing not stated by the source");
+            return (placed, placed[0].PoundsPerAcre == 0 ? $"none with {site.Crop}" : "row spacing not stated");
         }
 
         // Between printed spacings the next wider row's limit is taken, the stricter one: a wider row gathers more of a rate along its length.

@@ -52,11 +52,11 @@ internal static class LimitSoils
         LimitSoil.ExchangeAbove7 => "CEC above 7",
         LimitSoil.ExchangeUpTo12 => "CEC below 12",
         LimitSoil.ExchangeAbove12 => "CEC above 12",
-        _ => "soil not told apart",
+        _ => "any soil",
     };
 
     /// <summary>What to give so that the limit can be chosen.</summary>
     public static string Question(LimitSoil limit) => limit is LimitSoil.Sandy or LimitSoil.MediumAndFine
-        ? "the soil's class (soil_class = \"sandy\", \"medium\" or \"fine\" under [site], or --soil)"
-        : "the soil's cation exchange capacity (cec = \"14 meq/100g\" under [site], or --cec)";
+        ? "the soil's class, sandy, medium or fine (soil_class under [site], or --soil)"
+        : "the soil's cation exchange capacity (cec under [site], or --cec)";
 }

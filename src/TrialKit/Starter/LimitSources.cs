@@ -11,7 +11,8 @@ public static class LimitSources
 
     /// <summary>Kansas State University, by row spacing.</summary>
     public static LimitSource KansasState { get; } = new(
-        "Kansas State University Agronomy, starter fertilizer placement and rates",
+        "Kansas State University",
+        "Agronomy eUpdate, placement and rates of starter fertilizer",
         Year: null,
         [
             .. Furrow("corn", LimitSoil.MediumAndFine, 1, (40, 6, false), (30, 8, false), (20, 12, false), (15, 16, true)),
@@ -24,7 +25,8 @@ public static class LimitSources
 
     /// <summary>A soil-testing laboratory's guide, by distance and exchange capacity.</summary>
     public static LimitSource LaboratoryGuide { get; } = new(
-        "A soil-testing laboratory's starter guide (stored extract)",
+        "a soil-testing laboratory's guide",
+        "Starter guide, read in a stored extract that names no year",
         Year: null,
         [
             .. ByExchange(SeedDistance.WithSeed, 5, 8),
@@ -36,14 +38,16 @@ public static class LimitSources
 
     /// <summary>Ohio State University, for the 2x2 band.</summary>
     public static LimitSource OhioState { get; } = new(
-        "Ohio State University Extension, starter phosphorus and potassium",
+        "Ohio State University",
+        "Extension, starter phosphorus and potassium",
         Year: null,
         [new("corn", SeedDistance.BesideAndBelowBand, LimitSoil.Any, RowInches: null, SummedNutrients.NitrogenAndPotash, 100)],
         "For the 2x2 band. Far above the laboratory's figure for the same distance: the sources disagree.");
 
     /// <summary>Tri-State recommendations, by exchange capacity.</summary>
     public static LimitSource TriState { get; } = new(
-        "Tri-State fertilizer recommendations, AY-9-32 (values from memory)",
+        "the Tri-State recommendations",
+        "Fertilizer recommendations for corn, soybeans, wheat and alfalfa, AY-9-32 (values and year from memory)",
         Year: 1995,
         [
             new("corn", SeedDistance.WithSeed, LimitSoil.ExchangeUpTo7, RowInches: null, SummedNutrients.NitrogenAndPotash, 5, IsFromMemory: true),

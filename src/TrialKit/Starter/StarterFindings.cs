@@ -24,10 +24,10 @@ internal static class StarterFindings
             }
         }
 
-        var asked = treatments.SelectMany(treatment => treatment.Screen).Where(line => line.Verdict == ScreenVerdict.SoilNotKnown).Select(line => line.Reason).Distinct(StringComparer.Ordinal);
-        foreach (var question in asked)
+        string[] asked = [.. treatments.SelectMany(treatment => treatment.Screen).Where(line => line.Verdict == ScreenVerdict.SoilNotKnown).Select(line => line.Reason).Distinct(StringComparer.Ordinal)];
+        if (asked.Length > 0)
         {
-            yield return new("starter-soil-not-known", FindingWeight.Caution, $"Some limits were not applied: {question}.");
+            yield return new("starter-soil-not-known", FindingWeight.Caution, $"Limits that depend on the soil were not applied, since it is never assumed: give {string.Join(", and ", asked)}.");
         }
 
         if (treatments.Any(treatment => treatment.Screen.Any(line => line.Verdict == ScreenVerdict.AmountNotKnown)))

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using UnitsNet;
+using TrialKit.Quantities;
 
 namespace TrialKit.Trials;
 
@@ -60,7 +60,7 @@ public static class Materials
     private static Material Dry(string name, string analysis, params ImmutableArray<string> others) => new(name, others, Analysis(analysis), Density: null, DensityNote: null);
 
     private static Material Liquid(string name, string analysis, double poundsPerGallon, string? note, params ImmutableArray<string> others) =>
-        new(name, others, Analysis(analysis), UnitsNet.Density.FromPoundsPerUSGallon(poundsPerGallon), note);
+        new(name, others, Analysis(analysis), LiquidDensity.FromPoundsPerGallon(poundsPerGallon), note);
 
     private static NutrientAnalysis Analysis(string text) =>
         NutrientAnalysis.TryParse(text, out var analysis) ? analysis : throw new ArgumentException($"'{text}' is no analysis; one such as 10-34-0 was expected.", nameof(text));

@@ -92,7 +92,7 @@ internal static class UnitKinds
 
     public static Density ToProductDensity(double value, string unit) => unit switch
     {
-        "lb/gal" => Density.FromPoundsPerUSGallon(value),
+        "lb/gal" => LiquidDensity.FromPoundsPerGallon(value),
         "kg/L" => Density.FromKilogramsPerLiter(value),
         _ => throw Unknown(unit, ProductDensity),
     };

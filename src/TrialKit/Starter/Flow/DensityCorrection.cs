@@ -11,7 +11,7 @@ namespace TrialKit.Starter.Flow;
 public static class DensityCorrection
 {
     /// <summary>Water's density, 8.34 lb/gal, as extension tables use it.</summary>
-    public static Density Water { get; } = Density.FromPoundsPerUSGallon(8.34);
+    public static Density Water { get; } = LiquidDensity.FromPoundsPerGallon(8.34);
 
     /// <summary>How many times the liquid's flow the water flows: the square root of their densities' ratio.</summary>
     /// <param name="density">The liquid's density, above zero.</param>
