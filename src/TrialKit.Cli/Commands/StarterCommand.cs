@@ -70,15 +70,9 @@ internal static class StarterCommand
             case ".JSON":
                 WholeFile.Write(output, stream => JsonResult.Write(tables, stream));
                 break;
-            case "":
-                foreach (var table in tables)
-                {
-                    WholeFile.Write(Path.Combine(output, table.Name + ".csv"), stream => CsvTables.Write(table, stream));
-                }
-
-                break;
             default:
-                throw new UsageException($"'{output}' is no form that is written; FILE.pdf, FILE.json, or a folder for CSV tables was expected.");
+                TrialFolder.WriteTables(tables, output);
+                break;
         }
 
         Say(request, terminal, output);

@@ -66,6 +66,11 @@ internal sealed class StarterOptions
             throw new UsageException(string.Create(CultureInfo.InvariantCulture, $"--rows is {rowCount}; a number from 1 to {CalibrationSheet.MostRows} was expected."));
         }
 
+        if (parsed.GetValue(output) is { } file && Path.GetExtension(file).ToUpperInvariant() is not ("" or ".PDF" or ".JSON"))
+        {
+            throw new UsageException($"'{file}' is no form that is written; FILE.pdf, FILE.json, or a folder for CSV tables was expected.");
+        }
+
         return new StarterRequest
         {
             Folder = parsed.GetValue(folder),

@@ -71,8 +71,12 @@ public static class MoneyWords
 
     private static string? Chance(PairBudget budget, MoneyPoint at) =>
         at is { Pays: { } pays, PaysWithMargin: { } margin } && budget.AboveZero is { } above
-            ? $"The chance that it pays is {Percent(pays)}; that it pays with {NumberText.Number(budget.Margin.Percent, 0)}\u00A0% to spare, {Percent(margin)}; that yield is higher at all, {Percent(above)}."
+            ? $"The chance that it pays is {Percent(pays)}{WithMargin(budget, margin)}; that yield is higher at all, {Percent(above)}."
             : null;
+
+    // Without an added cost there is nothing to be repaid with a margin.
+    private static string WithMargin(PairBudget budget, Quantities.Probability chance) =>
+        budget.Cost.PerHectare > 0 ? $"; that it pays with {NumberText.Number(budget.Margin.Percent, 0)}\u00A0% to spare, {Percent(chance)}" : "";
 
     private static string Percent(Quantities.Probability chance) => chance.Value switch
     {

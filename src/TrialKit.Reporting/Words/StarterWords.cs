@@ -20,7 +20,7 @@ public static class StarterWords
         var place = Capital(Placements.WordsOf(line.Placement));
         return line.Verdict switch
         {
-            ScreenVerdict.NotCovered => $"{place}: {Source(line)} does not cover it: {line.Reason}.",
+            ScreenVerdict.NotCovered => $"{place}: not covered by {Source(line)}: {line.Reason}.",
             ScreenVerdict.SoilNotKnown => $"{place}: the limit of {Source(line)} depends on the soil, which is not known here: give {line.Reason}.",
             ScreenVerdict.AmountNotKnown => $"{place}: the limit of {Source(line)} was not applied: {line.Reason}.",
             _ => $"{place}: {RateText.Pounds(line.PoundsPerAcre!.Value, units)} of {line.Limit!.SumWords}, {Against(line, units)} of {Source(line)} ({Terms(line)}).",

@@ -61,14 +61,14 @@ public static class FurrowScreen
         var crops = source.Limits.Where(limit => limit.Crop is null || Identifier.Same(limit.Crop, site.Crop)).ToArray();
         if (crops.Length == 0)
         {
-            return ([], $"it has no limit for {site.Crop}");
+            return ([], $"no limit for {site.Crop}");
         }
 
         var distances = SeedDistances.Of(placement).ToArray();
         var placed = crops.Where(limit => distances.Contains(limit.Distance)).ToArray();
         if (placed.Length == 0)
         {
-            return ([], "it has no limit for this placement");
+            return ([], "no limit for this placement");
         }
 
         if (placed[0].RowInches is null)
@@ -80,7 +80,7 @@ public static class FurrowScreen
         var inches = site.RowSpacing.Inches;
         var row = placed.Select(limit => limit.RowInches!.Value).Where(printed => printed >= inches - SameRow).DefaultIfEmpty(double.NaN).Min();
         return double.IsNaN(row)
-            ? ([], "it has no limit for rows this wide")
+            ? ([], "no limit for rows this wide")
             : ([.. placed.Where(limit => limit.RowInches == row)], string.Create(CultureInfo.InvariantCulture, $"{(row - inches <= SameRow ? "" : "not printed for these rows; the next wider, ")}{row:0} in rows"));
     }
 }

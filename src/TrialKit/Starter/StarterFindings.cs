@@ -1,4 +1,3 @@
-using System.Globalization;
 using TrialKit.Results;
 using TrialKit.Trials;
 
@@ -9,19 +8,21 @@ internal static class StarterFindings
 {
     public static IEnumerable<Finding> Of(IReadOnlyCollection<TreatmentStarter> treatments)
     {
-        foreach (var treatment in treatments)
+        foreach (var kind in treatments.SelectMany(treatment => treatment.Hazards.Select(entry => (treatment.Treatment, entry.Product, entry.Hazard))).GroupBy(entry => entry.Hazard.IsNever).OrderByDescending(kind => kind.Key))
         {
-            foreach (var (product, hazard) in treatment.Hazards)
-            {
-                yield return hazard.IsNever
-                    ? new("never-in-furrow", FindingWeight.Serious, $"{treatment.Treatment.Label} puts {product.Name} into the seed furrow, and {hazard.What} is never to be there: {hazard.Reason} ({hazard.Source}). {StarterCautions.LabelFirst}", treatment.Treatment.Name)
-                    : new("furrow-wary", FindingWeight.Caution, $"{treatment.Treatment.Label} puts {product.Name} into the seed furrow: {hazard.What} {hazard.Reason} ({hazard.Source}). {StarterCautions.LabelFirst}", treatment.Treatment.Name);
-            }
+            var list = Join(kind.Select(entry => $"{entry.Treatment.Label} with {entry.Product.Name} ({entry.Hazard.What}: {entry.Hazard.Reason}; {entry.Hazard.Source})"));
+            yield return kind.Key
+                ? new("never-in-furrow", FindingWeight.Serious, $"In the seed furrow lies what is never to be there: {list}. {StarterCautions.LabelFirst}")
+                : new("furrow-wary", FindingWeight.Caution, $"In the seed furrow lies what sources warn of: {list}. {StarterCautions.LabelFirst}");
+        }
 
-            foreach (var line in treatment.Screen.Where(line => line.Verdict == ScreenVerdict.Over))
-            {
-                yield return new("starter-over-limit", FindingWeight.Caution, Text($"{treatment.Treatment.Label} puts {line.PoundsPerAcre:0.0} lb/ac of {line.Limit!.SumWords} {Placements.WordsOf(line.Placement)}, over the {line.Limit.PoundsPerAcre:0.0} of {line.Source.Name}: a screening figure, no proof of injury. {StarterCautions.LabelFirst}"), treatment.Treatment.Name);
-            }
+        string[] over = [.. treatments.SelectMany(treatment => treatment.Screen
+            .Where(line => line.Verdict == ScreenVerdict.Over)
+            .GroupBy(line => line.Placement)
+            .Select(lines => $"{treatment.Treatment.Label}, {Placements.WordsOf(lines.Key)} ({string.Join(", ", lines.Select(line => line.Source.Name))})"))];
+        if (over.Length > 0)
+        {
+            yield return new("starter-over-limit", FindingWeight.Caution, $"Over a published limit: {Join(over)}. These are screening figures, no proof of injury. {StarterCautions.LabelFirst}");
         }
 
         string[] asked = [.. treatments.SelectMany(treatment => treatment.Screen).Where(line => line.Verdict == ScreenVerdict.SoilNotKnown).Select(line => line.Reason).Distinct(StringComparer.Ordinal)];
@@ -36,5 +37,5 @@ internal static class StarterFindings
         }
     }
 
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+    private static string Join(IEnumerable<string> items) => string.Join("; ", items);
 }

@@ -88,7 +88,7 @@ public class StarterCommandTests
     [Theory]
     [InlineData("options of a product beside a folder", "--rate", "5 gal/ac")]
     [InlineData("a form that is not written", "--output", "starter.docx")]
-    [InlineData("a table that would be the trial's own", "--output", "strips.csv")]
+    [InlineData("one file of CSV", "--output", "starter.csv")]
     public void Run_TrialWithUnfitOptions_ExitsWithUsage(string situation, string option, string value)
     {
         var exit = Cli.Run("starter", Example, option, value).Exit;

@@ -14,9 +14,11 @@ public class ChanceCurveFigureTests
     }
 
     [Fact]
-    public void Svg_OfACurve_NamesItsAxisAndTheTrialsOwn()
+    public void WriteSvg_OfACurve_NamesItsAxisAndTheTrialsOwn()
     {
-        var text = FigureFiles.Svg(Of(new ChancePoint(2, 0.4, 0.3), new ChancePoint(4, 0.8, 0.7)), 480);
+        using var stream = new MemoryStream();
+        FigureFiles.WriteSvg(Of(new ChancePoint(2, 0.4, 0.3), new ChancePoint(4, 0.8, 0.7)), stream);
+        var text = System.Text.Encoding.UTF8.GetString(stream.ToArray());
         Assert.Contains("price", text, StringComparison.Ordinal);
         Assert.Contains("this trial", text, StringComparison.Ordinal);
     }

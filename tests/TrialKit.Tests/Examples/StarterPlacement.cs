@@ -13,7 +13,7 @@ internal static class StarterPlacement
     public static ExamplePlan Plan { get; } = new()
     {
         Name = "starter-placement",
-        Seed = 20150509,
+        Seed = 20150510,
         Units = ExampleUnits.UsCorn,
         Planted = new(2015, 5, 9),
         PlantedNextDay = [5, 6],
