@@ -87,7 +87,7 @@ internal static class AnalysisPrinter
         terminal.WriteHeading("Doubts and notes");
         foreach (var kind in analysis.AllFindings.GroupBy(finding => (finding.Id, finding.Weight)).OrderByDescending(kind => kind.Key.Weight))
         {
-            terminal.WriteWrapped($"{Weight(kind.Key.Weight)}: {FindingText.Of([.. kind])}", indent: 2);
+            terminal.WriteWrapped($"{Weight(kind.Key.Weight)}: {FindingText.Of([.. kind], analysis)}", indent: 2);
         }
 
         terminal.Out.WriteLine();

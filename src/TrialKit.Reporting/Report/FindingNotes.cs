@@ -13,12 +13,12 @@ internal static class FindingNotes
     public static IEnumerable<Note> All(TrialAnalysis analysis) =>
         from kind in analysis.AllFindings.GroupBy(finding => (finding.Id, finding.Weight))
         orderby kind.Key.Weight descending
-        select Note([.. kind]);
+        select Note([.. kind], analysis);
 
     /// <summary>The few that belong on the first page: none that is merely good to know.</summary>
     public static IEnumerable<Note> Gravest(TrialAnalysis analysis) => All(analysis).Where(note => note.Weight != NoteWeight.Remark).Take(MostOnFirstPage);
 
-    private static Note Note(Finding[] kind)
+    private static Note Note(Finding[] kind, TrialAnalysis analysis)
     {
         var weight = kind[0].Weight switch
         {
@@ -26,7 +26,7 @@ internal static class FindingNotes
             FindingWeight.Caution => NoteWeight.Doubt,
             _ => NoteWeight.Grave,
         };
-        return new(weight, Heading(kind[0].Id), FindingText.Of(kind));
+        return new(weight, Heading(kind[0].Id), FindingText.Of(kind, analysis));
     }
 
     // The id is made of the words that name the finding.
