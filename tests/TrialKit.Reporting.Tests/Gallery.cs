@@ -87,6 +87,7 @@ internal static class Gallery
         [
             new("Final stand", "+600 (−20 to 1,190) plants/ac", new(-20, 600, 1190, MarkTone.NotShown)),
             new("Days to half up", "−0.3 (−0.5 to −0.2) days", new(-0.47, -0.346, -0.21, MarkTone.Shown)),
+            new("Nine in ten up", "−0.4 days or less", new(double.NegativeInfinity, -0.6, -0.4, MarkTone.Shown)),
             new("Yield", "not recorded", null),
         ],
         "Days to half up differed; final stand was not shown to.");

@@ -48,6 +48,17 @@ internal static class Tolerances
     /// <summary>Relative. A standard error from a second search that stops elsewhere within rounding of the same maximum.</summary>
     public const double RefittedError = 1e-6;
 
+    /// <summary>Absolute. Masses of a non-parametric estimate: both sides stop when no mass can gain, which pins masses to about this.</summary>
+    public const double Mass = 1e-6;
+
+    /// <summary>Conditions of optimality of a non-parametric estimate, as excess per unit of weight.</summary>
+    public const double Optimality = 1e-8;
+
+    /// <summary>Effects, their standard errors and test statistics from another program's search.</summary>
+    public const double ReferenceEffect = 1e-6;
+
+    /// <summary>Absolute, degree-days. A closed form against quadrature over the pieces of a curve.</summary>
+    public const double Quadrature = 1e-9;
     /// <summary>Absolute, plants per area and kilograms per hectare. Conversions of length leave about 1e-10 of 30,000.</summary>
     public const double Density = 1e-6;
 

@@ -37,7 +37,7 @@ internal static class StarterCommand
         if (!request.Quiet)
         {
             StarterPrinter.Print(review, flows, source.Units, terminal);
-            FindingPrinter.Print(review.Findings, terminal);
+            FindingPrinter.Print(review.Findings, [], terminal);
             if (flows.IsEmpty && review.Liquids.Any())
             {
                 terminal.Out.WriteLine("For the flow of a row give the planter's speed: --speed \"5 mph\".");

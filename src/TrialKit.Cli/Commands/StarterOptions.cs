@@ -66,9 +66,18 @@ internal sealed class StarterOptions
             throw new UsageException(string.Create(CultureInfo.InvariantCulture, $"--rows is {rowCount}; a number from 1 to {CalibrationSheet.MostRows} was expected."));
         }
 
-        if (parsed.GetValue(output) is { } file && Path.GetExtension(file).ToUpperInvariant() is not ("" or ".PDF" or ".JSON"))
+        if (parsed.GetValue(sheet) is { } page && !page.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase))
         {
-            throw new UsageException($"'{file}' is no form that is written; FILE.pdf, FILE.json, or a folder for CSV tables was expected.");
+            throw new UsageException($"'{page}' is no name of a PDF file; a name that ends in .pdf was expected.");
+        }
+
+        if (parsed.GetValue(output) is { } written)
+        {
+            TrialFolder.KeepTrials(written);
+            if (Path.GetExtension(written).ToUpperInvariant() is not ("" or ".PDF" or ".JSON"))
+            {
+                throw new UsageException($"'{written}' is no form that is written; FILE.pdf, FILE.json, or a folder for CSV tables was expected.");
+            }
         }
 
         return new StarterRequest

@@ -23,11 +23,6 @@ internal sealed record StarterSource(string Title, StarterReview Review, Speed? 
 
     private static StarterSource? OfTrial(string folder, StarterRequest request, Terminal terminal)
     {
-        foreach (var written in new[] { request.Output, request.Sheet }.OfType<string>())
-        {
-            TrialFolder.KeepInputs(folder, written);
-        }
-
         var reading = TrialFolder.Read(folder, terminal, eachWarning: false);
         if (reading.Trial is not { } trial)
         {

@@ -39,7 +39,7 @@ internal static class AnalysisPrinter
         }
 
         MoneyPrinter.Print(analysis, terminal);
-        FindingPrinter.Print(analysis.AllFindings, terminal);
+        FindingPrinter.Print(analysis.AllFindings, [.. analysis.Measures.Select(measure => measure.Measure)], terminal);
     }
 
     private static void Answers(TrialAnalysis analysis, ComparedPair pair, Terminal terminal)

@@ -6,7 +6,7 @@ namespace TrialKit.Cli.Output;
 /// <summary>Prints findings, those of one kind together, the weightiest first.</summary>
 internal static class FindingPrinter
 {
-    public static void Print(IEnumerable<Finding> findings, Terminal terminal)
+    public static void Print(IEnumerable<Finding> findings, IReadOnlyList<Measure> measures, Terminal terminal)
     {
         var kinds = findings.GroupBy(finding => (finding.Id, finding.Weight)).OrderByDescending(kind => kind.Key.Weight).ToArray();
         if (kinds.Length == 0)
@@ -17,7 +17,7 @@ internal static class FindingPrinter
         terminal.WriteHeading("Doubts and notes");
         foreach (var kind in kinds)
         {
-            terminal.WriteWrapped($"{Weight(kind.Key.Weight)}: {FindingText.Of([.. kind])}", indent: 2);
+            terminal.WriteWrapped($"{Weight(kind.Key.Weight)}: {FindingText.Of([.. kind], measures)}", indent: 2);
         }
 
         terminal.Out.WriteLine();

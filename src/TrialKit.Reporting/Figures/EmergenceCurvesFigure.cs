@@ -199,6 +199,15 @@ public sealed class EmergenceCurvesFigure(
             }
         }
 
+        foreach (var (curve, stretch) in curves.SelectMany(curve => (curve.Undefined ?? []).Select(stretch => (curve, stretch))))
+        {
+            if (!(stretch.FromDay <= stretch.ToDay && stretch.LowShare <= stretch.HighShare
+                && double.IsFinite(stretch.FromDay) && double.IsFinite(stretch.ToDay) && stretch.LowShare >= 0 && double.IsFinite(stretch.HighShare)))
+            {
+                throw new ArgumentException($"Treatment {curve.Name}: a stretch runs from less to more in days and shares; found {stretch}.", nameof(curves));
+            }
+        }
+
         if (curves.Count == 0 || !curves.SelectMany(curve => curve.Curve.Concat(curve.Strips.SelectMany(strip => strip))).Any(point => point.Day > 0))
         {
             throw new ArgumentException("Emergence is drawn from one treatment or more with a visit after planting day; found none.", nameof(curves));

@@ -57,15 +57,28 @@ public sealed class ForestOfMeasuresFigure(
     private static void DrawMark(Pen pen, SKRect marks, float y, IntervalMark mark)
     {
         float At(double value) => marks.MidX + ((float)Math.Clamp(value / mark.Reach, -1, 1) * marks.Width / 2);
+        var tone = mark.Tone == MarkTone.Shown ? FigureStyle.Treatments[0] : FigureStyle.ControlText;
+        DrawArrow(pen, mark.Low, At(mark.Low), y, tone, 1);
+        DrawArrow(pen, mark.High, At(mark.High), y, tone, -1);
         if (mark.Tone == MarkTone.Shown)
         {
-            pen.Line(At(mark.Low), y, At(mark.High), y, FigureStyle.Treatments[0], FigureStyle.StrongStroke);
-            pen.Dot(At(mark.Estimate), y, FigureStyle.EstimateDot, FigureStyle.Treatments[0]);
+            pen.Line(At(mark.Low), y, At(mark.High), y, tone, FigureStyle.StrongStroke);
+            pen.Dot(At(mark.Estimate), y, FigureStyle.EstimateDot, tone);
         }
         else
         {
-            pen.Line(At(mark.Low), y, At(mark.High), y, FigureStyle.ControlText, 1.3f);
-            pen.Ring(At(mark.Estimate), y, FigureStyle.EstimateDot, FigureStyle.ControlText);
+            pen.Line(At(mark.Low), y, At(mark.High), y, tone, 1.3f);
+            pen.Ring(At(mark.Estimate), y, FigureStyle.EstimateDot, tone);
+        }
+    }
+
+    // An end that is open ends in an arrow.
+    private static void DrawArrow(Pen pen, double end, float x, float y, SKColor tone, int inward)
+    {
+        if (double.IsInfinity(end))
+        {
+            pen.Line(x, y, x + (3 * inward), y - 3, tone, 1.3f);
+            pen.Line(x, y, x + (3 * inward), y + 3, tone, 1.3f);
         }
     }
 }

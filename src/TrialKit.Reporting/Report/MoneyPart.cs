@@ -3,7 +3,6 @@ using TrialKit.Money;
 using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Figures;
 using TrialKit.Reporting.Words;
-using TrialKit.Trials;
 
 namespace TrialKit.Reporting.Report;
 

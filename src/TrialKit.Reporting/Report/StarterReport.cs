@@ -28,7 +28,7 @@ public static class StarterReport
             [
                 new Heading(1, title),
                 .. StarterPart.Of(review, flows, units),
-                .. FindingNotes.Of(review.Findings) is var notes && notes.Any() ? [new Heading(2, "Doubts and notes"), .. notes] : Array.Empty<Block>(),
+                .. FindingNotes.Of(review.Findings, []) is var notes && notes.Any() ? [new Heading(2, "Doubts and notes"), .. notes] : Array.Empty<Block>(),
                 new Heading(2, "Methods"),
                 new BulletList([.. StarterReview.Methods.Concat(flows.Take(1).Select(_ => StreamFlow.Method)).Select(method => RichText.Of(method.Name, Emphasis.Strong).Then($". {method.Source}."))]),
             ]);

@@ -1,6 +1,6 @@
+using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using System.Globalization;
 
 namespace TrialKit.Export;
 

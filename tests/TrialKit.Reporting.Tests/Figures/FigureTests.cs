@@ -68,6 +68,15 @@ public class FigureTests
         Assert.Throws<ArgumentException>(() => new EmergenceCurvesFigure(Gallery.Planted, [new("a", 0, [new(0, 0)], [])], "heat", [], "alt"));
     }
 
+    [Theory]
+    [InlineData(2, 1, 0, 1)]
+    [InlineData(1, 2, 1, 0)]
+    [InlineData(double.NaN, 2, 0, 1)]
+    [InlineData(1, 2, 0, double.NaN)]
+    public void Curves_ImpossibleStretch_IsRefused(double from, double to, double low, double high) =>
+        Assert.Throws<ArgumentException>(() => new EmergenceCurvesFigure(
+            Gallery.Planted, [new("chains", 1, [new(1, 0.5)], [], [new(from, to, low, high)])], "heat", [], "alt"));
+
     [Fact]
     public void Pairs_NoValueOrNaN_IsRefused()
     {

@@ -226,7 +226,7 @@ public class TrialReaderTests
         File.CreateSymbolicLink(Path.Combine(folder.Path, "weather.csv"), Path.Combine(outside.Path, "weather.csv"));
 
         Assert.Equal(
-            ["trial.toml:24:8: error TK506: the path 'weather.csv' leaves the trial folder; the name of a file inside the folder was expected, such as \"weather.csv\""],
+            ["weather.csv:1:1: error TK506: the path 'weather.csv' leaves the trial folder; the name of a file inside the folder was expected, such as \"weather.csv\""],
             folder.Problems());
     }
 
@@ -248,6 +248,20 @@ public class TrialReaderTests
         File.Move(Path.Combine(folder.Path, "weather.csv"), Path.Combine(folder.Path, "station", "weather.csv"));
 
         Assert.Equal("station/weather.csv", folder.Read().Trial!.Weather!.Source);
+    }
+
+    [Theory]
+    [InlineData("trial.toml")]
+    [InlineData("measures.csv")]
+    [InlineData("trial.xlsx")]
+    public void Read_FileHeldByAnotherProgram_IsAnError(string file)
+    {
+        using var folder = TrialFolder.Sound().Write("trial.xlsx", new SheetWriter().AddCsv("remarks", "a\n").ToBytes());
+        using var held = new FileStream(Path.Combine(folder.Path, file), FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+
+        var problem = Assert.Single(folder.Read().Errors);
+
+        Assert.Equal(("TK505", $"{file}:1:1"), (problem.Code, problem.Location.ToString()));
     }
 
     [Fact]

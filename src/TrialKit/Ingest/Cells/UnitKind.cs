@@ -44,9 +44,13 @@ internal sealed record UnitKind(string Name, IReadOnlyList<string> Units, string
         return null;
     }
 
-    private static string Key(string unit) => string.Concat(
-        unit.ToLowerInvariant()
-            .Split([' ', '/', '_', '-', '.'], StringSplitOptions.RemoveEmptyEntries)
-            .Where(part => part is not "per")
-            .Select(part => Spellings.GetValueOrDefault(part, part)));
+    private static string Key(string unit)
+    {
+        var key = string.Concat(
+            unit.ToLowerInvariant()
+                .Split([' ', '/', '_', '-'], StringSplitOptions.RemoveEmptyEntries)
+                .Where(part => part is not "per")
+                .Select(part => Spellings.GetValueOrDefault(part, part)));
+        return Spellings.GetValueOrDefault(key, key);
+    }
 }

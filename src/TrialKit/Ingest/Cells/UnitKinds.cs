@@ -18,7 +18,7 @@ internal static class UnitKinds
 
     public static UnitKind Weight { get; } = new("weight", ["lb", "kg", "t"], "56 lb");
 
-    public static UnitKind Temperature { get; } = new("temperature", ["F", "C"], "50 F");
+    public static UnitKind Temperature { get; } = new("temperature", ["F", "C", "0.1 C"], "50 F");
 
     public static UnitKind Share { get; } = new("share", ["%"], "95 %");
 
@@ -62,6 +62,7 @@ internal static class UnitKinds
     {
         "F" => UnitsNet.Temperature.FromDegreesFahrenheit(value),
         "C" => UnitsNet.Temperature.FromDegreesCelsius(value),
+        "0.1 C" => UnitsNet.Temperature.FromDegreesCelsius(value / 10),
         _ => throw Unknown(unit, Temperature),
     };
 

@@ -29,6 +29,9 @@ internal static class FileProblems
     public static Problem UnusedFile(string file, IReadOnlyList<string> known) => Warning("TK508", ProblemLocation.StartOf(file),
         "the file is not used", $"the tables are {string.Join(", ", known)}; the nearest is {Wording.Quote(NearestName.Of(file, known))}");
 
+    public static Problem UnusedWeather(string file, string used) => Warning("TK509", ProblemLocation.StartOf(file),
+        $"the file is not used, since trial.toml names {Wording.Quote(used)}", "one file of weather was expected");
+
     public static Problem NotWorkbook(string file, string reason) => Error("TK520", ProblemLocation.StartOf(file),
         $"the file is not a workbook that can be read: {Wording.Quote(reason)}", "a workbook saved as .xlsx was expected");
 

@@ -6,8 +6,8 @@ namespace TrialKit.Ingest.Messages;
 /// <summary>What can be wrong between the parts of a trial: codes TK301 to TK399.</summary>
 internal static class TrialProblems
 {
-    public static Problem UnknownStrip(ProblemLocation at, string name, IReadOnlyList<string> strips) => Error("TK301", at,
-        $"strip {Wording.Quote(name)} is not in strips", strips.Count == 0 ? "a strip of the table strips was expected" : $"a strip of that table was expected; the nearest is {Wording.Quote(NearestName.Of(name, strips))}");
+    public static Problem UnknownStrip(ProblemLocation at, string name, string? nearest) => Error("TK301", at,
+        $"strip {Wording.Quote(name)} is not in strips", nearest is null ? "a strip of that table was expected" : $"a strip of that table was expected; the nearest is {Wording.Quote(nearest)}");
 
     public static Problem UnknownTreatment(ProblemLocation at, string name, IReadOnlyList<string> treatments) => Error("TK302", at,
         $"treatment {Wording.Quote(name)} is not in trial.toml", treatments.Count == 0 ? "a treatment described there was expected" : $"one of {Wording.Or([.. treatments.Select(Wording.Quote)])} was expected");
@@ -54,6 +54,7 @@ internal static class TrialProblems
         DesignRule.PlantListedOnce => "TK340",
         DesignRule.PositionsDoNotGoBack => "TK341",
         DesignRule.StripWeighedOnce => "TK350",
+        DesignRule.YieldIsPossible => "TK352",
         DesignRule.MeasureHasOneUnit => "TK351",
         DesignRule.WeatherCoversEmergence => "TK360",
         _ => throw new ArgumentOutOfRangeException(nameof(rule), rule, string.Create(CultureInfo.InvariantCulture, $"Rule {rule} has no code; a rule that has one was expected.")),

@@ -29,6 +29,18 @@ internal static class WeatherProblems
     public static Problem NoTemperatures(ProblemLocation at) => Error("TK408", at,
         "the table has neither the columns 'tmax' and 'tmin' nor a column 'temperature'", "daily extremes or temperatures of every hour were expected");
 
+    public static Problem FailedCheck(ProblemLocation at, string column, DateOnly day, string flag) => Warning("TK409", at,
+        $"{Wording.Quote(column)} of {Wording.Date(day)} failed the station's quality check {Wording.Quote(flag)}, so the day counts as missing", "a value that passed was expected");
+
+    public static Problem OtherStation(ProblemLocation at, string station, string first) => Error("TK410", at,
+        $"the station {Wording.Quote(station)} follows the station {Wording.Quote(first)}", "one station was expected in the file");
+
+    public static Problem NotStationLine(ProblemLocation at, string text) => Error("TK411", at,
+        $"{Wording.Quote(text)} does not fit a station's file", "a station, a date, an element and its values in tenths of a degree Celsius were expected");
+
+    public static Problem NoSuchDay(ProblemLocation at, string text) => Error("TK412", at,
+        $"{Wording.Quote(text)} is no day of a year", "a year with a month and day, or a year with a day from 1 to 366, was expected");
+
     private static Problem Error(string code, ProblemLocation at, string found, string expected) =>
         new(code, ProblemSeverity.Error, at, found, expected);
 

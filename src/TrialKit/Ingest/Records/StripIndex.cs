@@ -9,6 +9,8 @@ namespace TrialKit.Ingest.Records;
 internal sealed class StripIndex(ProblemList problems)
 {
     private readonly Dictionary<string, Strip> _strips = new(Identifier.Comparer);
+    private readonly Dictionary<string, string?> _nearest = new(StringComparer.Ordinal);
+    private readonly HashSet<(string File, string? Sheet, string Name)> _said = [];
     private string? _lastName;
     private Strip? _lastStrip;
 
@@ -38,7 +40,25 @@ internal sealed class StripIndex(ProblemList problems)
             return strip;
         }
 
-        problems.Add(TrialProblems.UnknownStrip(cells.At(row, column), name, [.. _strips.Keys]));
+        // One fault, though every row of the strip feels it.
+        var at = cells.At(row, column);
+        if (_said.Add((at.File, at.Sheet, name)))
+        {
+            problems.Add(TrialProblems.UnknownStrip(at, name, Nearest(name)));
+        }
+
         return null;
+    }
+
+    private string? Nearest(string name)
+    {
+        // A strip that is missing is named by thousands of rows.
+        if (!_nearest.TryGetValue(name, out var nearest))
+        {
+            nearest = _strips.Count == 0 ? null : NearestName.Of(name, _strips.Keys);
+            _nearest.Add(name, nearest);
+        }
+
+        return nearest;
     }
 }

@@ -1,6 +1,7 @@
 using TrialKit.Ingest.Messages;
 using TrialKit.Ingest.Settings;
 using TrialKit.Ingest.Tables;
+using TrialKit.Ingest.Weather;
 using TrialKit.Trials;
 
 namespace TrialKit.Ingest.Records;
@@ -63,7 +64,7 @@ internal sealed record TrialTables
         ranks.Begin("measures");
         var measurements = new MeasureReader(source, index, problems).Read();
         ranks.Begin("weather");
-        var temperatures = new TemperatureReader(source, problems);
+        var temperatures = new TemperatureReader(source, settings.PlantingDate, problems);
         var weather = temperatures.Read("weather", settings.WeatherFile);
         ranks.Begin("soil-temperature");
         var soil = temperatures.Read("soil-temperature");

@@ -5,9 +5,15 @@ namespace TrialKit.Ingest.Tables;
 /// <summary>A table whose header has been matched with the columns it may have.</summary>
 internal sealed class BoundTable
 {
-    private readonly List<(Column Column, BoundColumn Bound)> _columns = [];
+    private readonly Column[] _columns;
+    private readonly BoundColumn[] _bound;
 
-    private BoundTable(RawTable raw) => Raw = raw;
+    private BoundTable(RawTable raw, IReadOnlyList<Column> columns)
+    {
+        Raw = raw;
+        _columns = [.. columns];
+        _bound = Array.ConvertAll(_columns, Absent);
+    }
 
     /// <summary>The cells.</summary>
     public RawTable Raw { get; }
@@ -20,16 +26,16 @@ internal sealed class BoundTable
     {
         get
         {
-            // Asked for each cell: a look at ten references is faster than a hash of the name.
-            foreach (var (known, bound) in _columns)
+            // Asked for each cell: a look at a dozen references is faster than a hash of the name.
+            for (var i = 0; i < _columns.Length; i++)
             {
-                if (ReferenceEquals(known, column))
+                if (ReferenceEquals(_columns[i], column))
                 {
-                    return bound;
+                    return _bound[i];
                 }
             }
 
-            return new BoundColumn(-1, column.Name, null);
+            return Absent(column);
         }
     }
 
@@ -40,7 +46,7 @@ internal sealed class BoundTable
     /// <param name="problems">Takes what is wrong.</param>
     public static BoundTable Bind(RawTable raw, IReadOnlyList<Column> columns, IReadOnlyDictionary<string, string> units, ProblemList problems)
     {
-        var table = new BoundTable(raw);
+        var table = new BoundTable(raw, columns);
         if (!raw.HasHeader)
         {
             problems.Add(TableProblems.Empty(raw.Start));
@@ -68,6 +74,8 @@ internal sealed class BoundTable
         IsSound = false;
     }
 
+    private static BoundColumn Absent(Column column) => new(-1, column.Name, null);
+
     private void BindColumn(int index, IReadOnlyList<Column> columns, IReadOnlyDictionary<string, string> units, ProblemList problems)
     {
         var header = Raw.Header(index);
@@ -81,7 +89,7 @@ internal sealed class BoundTable
         var column = HeaderName.Find(header, columns, out var unit);
         if (column is null)
         {
-            problems.Add(TableProblems.UnknownColumn(at, header, [.. columns.Select(candidate => candidate.Name)]));
+            problems.Add(TableProblems.UnknownColumn(at, header, [.. columns.Where(candidate => candidate.IsListed).Select(candidate => candidate.Name)]));
             return;
         }
 
@@ -91,7 +99,7 @@ internal sealed class BoundTable
             return;
         }
 
-        _columns.Add((column, new BoundColumn(index, header, UnitOf(column, header, unit, at, units, problems))));
+        _bound[Array.IndexOf(_columns, column)] = new BoundColumn(index, header, UnitOf(column, header, unit, at, units, problems));
     }
 
     private string? UnitOf(

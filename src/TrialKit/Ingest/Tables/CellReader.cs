@@ -151,6 +151,10 @@ internal sealed class CellReader(BoundTable table, DateOrder dates, ProblemList 
     /// <summary>Whether nothing is recorded in the cell.</summary>
     public bool IsEmpty(int row, BoundColumn column) => !column.Exists || NumberCell.IsNotRecorded(_raw.Utf8(row, column.Index));
 
+    /// <summary>Whether the cell holds exactly a number that stands for something else.</summary>
+    public bool Is(int row, BoundColumn column, double sentinel) =>
+        NumberCell.TryRead(_raw.Utf8(row, column.Index), _raw.DecimalComma, out var value) && value == sentinel;
+
     /// <summary>Adds an error when a cell that every row needs is not recorded.</summary>
     /// <returns>Whether it is recorded.</returns>
     public bool Require(int row, BoundColumn column)

@@ -10,4 +10,7 @@ internal sealed record Column(string Name, UnitKind? Kind = null, bool Required 
 {
     /// <summary>Other names under which it is known.</summary>
     public IReadOnlyList<string> Aliases { get; init; } = [];
+
+    /// <summary>Whether it is one of the columns a user is told of; others are known to stand in files of weather stations.</summary>
+    public bool IsListed { get; init; } = true;
 }

@@ -19,18 +19,19 @@ internal sealed class CsvTable : RawTable
     /// <param name="text">The file.</param>
     /// <param name="name">The table's name.</param>
     /// <param name="problems">Takes what is wrong.</param>
-    public static CsvTable Read(Utf8Text text, string name, ProblemList problems)
+    /// <param name="start">The byte at which the table begins, after whatever stands above it.</param>
+    public static CsvTable Read(Utf8Text text, string name, ProblemList problems, int start = 0)
     {
-        var table = Parse(text, name, lineBreaksInQuotes: true);
+        var table = Parse(text, name, start, lineBreaksInQuotes: true);
         if (table._malformed.Exists(record => record.Reason == CsvMalformedReason.UnterminatedQuote))
         {
             // A quote left open would swallow the rest of the file and every fault in it: read again with each line for itself.
-            table = Parse(text, name, lineBreaksInQuotes: false);
+            table = Parse(text, name, start, lineBreaksInQuotes: false);
         }
 
         foreach (var record in table._malformed)
         {
-            problems.Add(TableProblems.Quoting(text.Locate((int)record.ByteOffset), Reason(record.Reason)));
+            problems.Add(TableProblems.Quoting(text.Locate(start + (int)record.ByteOffset), Reason(record.Reason)));
         }
 
         foreach (var (place, cells) in table._misfits)
@@ -43,13 +44,13 @@ internal sealed class CsvTable : RawTable
 
     protected override ProblemLocation PlaceOf(int line, int place) => _text.Locate(place);
 
-    private static CsvTable Parse(Utf8Text text, string name, bool lineBreaksInQuotes)
+    private static CsvTable Parse(Utf8Text text, string name, int start, bool lineBreaksInQuotes)
     {
-        var separator = Separator(text.Bytes.AsSpan(text.MarkLength));
+        var separator = Separator(text.Bytes.AsSpan(Math.Max(start, text.MarkLength)));
         var table = new CsvTable(text) { Name = name, DecimalComma = separator != ',' };
         var lines = text.Bytes.AsSpan().Count((byte)'\n') + 1;
         table.Reserve(lines, lines + text.Bytes.AsSpan().Count((byte)separator), text.Bytes.Length);
-        using var reader = CsvReader.Create(text.Bytes, new CsvReaderOptions
+        using var reader = CsvReader.Create(text.Bytes.AsMemory(start), new CsvReaderOptions
         {
             Separator = separator,
             HasHeader = false,
@@ -62,7 +63,7 @@ internal sealed class CsvTable : RawTable
         while (reader.Read())
         {
             // Rows below the header that hold one cell too many or too few are kept, marked, and reported.
-            var place = (int)reader.ByteOffset;
+            var place = start + (int)reader.ByteOffset;
             for (int i = 0, cell = place; i < reader.FieldCount; i++)
             {
                 table.AddCell(reader.GetSpan(i), cell);

@@ -75,7 +75,11 @@ internal abstract class RawTable
     /// <param name="typedDate">Whether a spreadsheet typed it as a date.</param>
     protected void AddCell(ReadOnlySpan<byte> text, int place, bool typedDate = false)
     {
-        text = text.Trim(" \t\r\n"u8);
+        if (!text.IsEmpty && (text[0] <= ' ' || text[^1] <= ' '))
+        {
+            text = text.Trim(" \t\r\n"u8);
+        }
+
         if (_text.Length - _textLength < text.Length)
         {
             Array.Resize(ref _text, (int)Math.Min(Array.MaxLength, 256 + Math.Max(_text.Length * 2L, _textLength + (long)text.Length)));

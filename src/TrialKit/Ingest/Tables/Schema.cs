@@ -54,7 +54,21 @@ internal static class Schema
     public static readonly Column Maximum = new("tmax", UnitKinds.Temperature) { Aliases = ["maximum", "max", "temp_max", "maximum_temperature", "max_temperature", "temperature_maximum", "temperature_max"] };
     public static readonly Column Minimum = new("tmin", UnitKinds.Temperature) { Aliases = ["minimum", "min", "temp_min", "minimum_temperature", "min_temperature", "temperature_minimum", "temperature_min"] };
     public static readonly Column Temperature = new("temperature", UnitKinds.Temperature) { Aliases = ["temp"] };
-    public static readonly IReadOnlyList<Column> Weather = [Time, Maximum, Minimum, Temperature];
+    public static readonly Column MaximumFlags = new("tmax_attributes") { IsListed = false };
+    public static readonly Column MinimumFlags = new("tmin_attributes") { IsListed = false };
+    public static readonly IReadOnlyList<Column> Weather =
+    [
+        Time, Maximum, Minimum, Temperature, MaximumFlags, MinimumFlags,
+        .. Station("station", "name", "latitude", "longitude", "elevation", "prcp", "prcp_attributes", "snow", "snow_attributes", "snwd", "snwd_attributes", "tavg", "tavg_attributes", "tobs", "tobs_attributes"),
+    ];
+
+    public static readonly Column Year = new("year", Required: true);
+    public static readonly Column Month = new("mo");
+    public static readonly Column Day = new("dy");
+    public static readonly Column DayOfYear = new("doy") { Aliases = ["yday"] };
+    public static readonly Column GridMaximum = new("tmax", UnitKinds.Temperature, Required: true) { Aliases = ["t2m_max"] };
+    public static readonly Column GridMinimum = new("tmin", UnitKinds.Temperature, Required: true) { Aliases = ["t2m_min"] };
+    public static readonly IReadOnlyList<Column> GridWeather = [Year, Month, Day, DayOfYear, GridMaximum, GridMinimum];
 
     /// <summary>The tables in the order in which they are read and their problems listed.</summary>
     public static readonly IReadOnlyList<(string Table, IReadOnlyList<Column> Columns)> Tables =
@@ -65,4 +79,6 @@ internal static class Schema
 
     /// <summary>The tables' names in that order.</summary>
     public static readonly IReadOnlyList<string> TableNames = [.. Tables.Select(table => table.Table)];
+
+    private static IEnumerable<Column> Station(params IEnumerable<string> names) => names.Select(name => new Column(name) { IsListed = false });
 }

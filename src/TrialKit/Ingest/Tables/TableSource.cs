@@ -74,10 +74,28 @@ internal sealed class TableSource
             return null;
         }
 
-        var table = BoundTable.Bind(raw, columns, Units, _problems);
+        return Bind(raw, columns, Units);
+    }
+
+    /// <summary>A table's own file when it is no sheet.</summary>
+    /// <returns>Null when there is none, or none that can be read; the reason is added.</returns>
+    public Utf8Text? Text(string name, string? file)
+    {
+        file ??= FileOf(name);
+        return !_sheets.ContainsKey(name) && File.Exists(Path.Combine(_folder, file)) ? Utf8Text.Read(_folder, file, _problems) : null;
+    }
+
+    /// <summary>Whether the table is a sheet.</summary>
+    public bool IsSheet(string name) => _sheets.ContainsKey(name);
+
+    /// <summary>Matches the header of a table that has been read.</summary>
+    /// <returns>Null when its rows cannot be read; the reason is added.</returns>
+    public BoundTable? Bind(RawTable raw, IReadOnlyList<Column> columns, IReadOnlyDictionary<string, string> units)
+    {
+        var table = BoundTable.Bind(raw, columns, units, _problems);
         if (table.IsSound && raw.RowCount == 0)
         {
-            _problems.Add(TableProblems.NoRows(raw.Start, name));
+            _problems.Add(TableProblems.NoRows(raw.Start, raw.Name));
         }
 
         return table.IsSound ? table : null;

@@ -54,6 +54,11 @@ internal sealed class Workbook
 
             return new Workbook(path, MiniExcel.GetSheetNames(path));
         }
+        catch (Exception exception) when (exception is UnauthorizedAccessException or (IOException and not EndOfStreamException))
+        {
+            problems.Add(FileProblems.Unreadable(FileName, exception.Message));
+            return null;
+        }
         catch (Exception exception) when (exception is not OutOfMemoryException)
         {
             problems.Add(FileProblems.NotWorkbook(FileName, exception.Message));

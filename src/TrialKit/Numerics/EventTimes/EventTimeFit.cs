@@ -1,3 +1,6 @@
+using System.Globalization;
+using TrialKit.Numerics.Distributions;
+
 namespace TrialKit.Numerics.EventTimes;
 
 /// <summary>Maximum-likelihood fit of F(t) = d F0(t) to grouped interval-censored counts.</summary>
@@ -16,6 +19,7 @@ internal sealed class EventTimeFit
     private const double Bound = 300.0;
 
     private readonly double[]? covariance;
+    private double? saturated;
 
     private EventTimeFit(EventTimeShape shape, IntervalCounts counts, double logLikelihood, double? d, EventTimeCurve? curve, double[]? covariance, int parameters, DampedNewton? search, EventTimeFlags flags)
     {
@@ -29,7 +33,20 @@ internal sealed class EventTimeFit
         GradientNorm = search?.GradientNorm ?? 0.0;
         Iterations = search?.Iterations ?? 0;
         Flags = flags;
-        SaturatedLogLikelihood = Saturated(counts);
+    }
+
+    private EventTimeFit(EventTimeFit other, double[] sandwich)
+    {
+        Shape = other.Shape;
+        Counts = other.Counts;
+        LogLikelihood = other.LogLikelihood;
+        D = other.D;
+        Curve = other.Curve;
+        covariance = sandwich;
+        Parameters = other.Parameters;
+        GradientNorm = other.GradientNorm;
+        Iterations = other.Iterations;
+        Flags = other.Flags;
     }
 
     /// <summary>The shape fitted.</summary>
@@ -41,8 +58,8 @@ internal sealed class EventTimeFit
     /// <summary>The log-likelihood at the estimate, or its least upper bound where no maximum exists.</summary>
     public double LogLikelihood { get; }
 
-    /// <summary>The log-likelihood of a free share in every interval; null where intervals overlap.</summary>
-    public double? SaturatedLogLikelihood { get; }
+    /// <summary>The log-likelihood of the non-parametric estimate, which no curve exceeds.</summary>
+    public double SaturatedLogLikelihood => saturated ??= Saturated(Counts);
 
     /// <summary>Share of sown seeds that ever emerges; null where nothing was watched.</summary>
     public double? D { get; }
@@ -137,6 +154,34 @@ internal sealed class EventTimeFit
         return new EventSpread(last - first, covariance is null ? null : Math.Sqrt(Quadratic(0.0, perB, last - first)));
     }
 
+    /// <summary>The same fit with standard errors that respect strips: seeds within a strip are alike, strips independent.</summary>
+    /// <param name="strips">The strips whose counts together were fitted, at least two.</param>
+    /// <remarks>Sandwich covariance without a small-sample factor; see <see cref="EventTimes.ClusterSandwich"/>. Without a curve or information the fit is returned as it is.</remarks>
+    /// <exception cref="ArgumentException">The strips do not add up to the counts that were fitted.</exception>
+    public EventTimeFit ClusterSandwich(IReadOnlyList<IntervalCounts> strips)
+    {
+        if (strips.Count < 2 || Math.Abs(strips.Sum(s => s.Total) - Counts.Total) > 1e-9 * Counts.Total)
+        {
+            throw new ArgumentException(string.Create(CultureInfo.InvariantCulture, $"Found {strips.Count} strips with {strips.Sum(s => s.Total)} seeds; expected at least two that together hold the {Counts.Total} seeds fitted."), nameof(strips));
+        }
+
+        if (Curve is not { } curve || covariance is not { } inverse)
+        {
+            return this;
+        }
+
+        var shareFixed = inverse[0] == 0.0;
+        var a = shareFixed ? 0.0 : Math.Log(curve.D) - Logs.OnePlus(-curve.D);
+        var scores = strips.Select(strip =>
+        {
+            var score = new double[3];
+            EventTimeLikelihood.Accumulate(strip, Shape, shareFixed, a, Math.Log(curve.Slope), Math.Log(curve.E), score, new double[9]);
+            score[1] *= -SignOfB;
+            return score;
+        });
+        return new EventTimeFit(this, EventTimes.ClusterSandwich.Of(inverse, 3, scores));
+    }
+
     // ln t = ln e + q / s, so d ln t / d ln s = -q / s; ln b is ln s, or -ln s for the log-normal.
     private double SignOfB => Shape == EventTimeShape.LogNormal ? 1.0 : -1.0;
 
@@ -200,7 +245,7 @@ internal sealed class EventTimeFit
         var s = Math.Exp(point[1]);
         var curve = new EventTimeCurve(shape, StableMath.Logistic(point[0]), ShapeFunctions.SlopeFromB(shape, s), Math.Exp(point[2]));
         var n = search.Point.Length;
-        var working = SmallSystem.InversePositive(search.Hessian, -1.0, n) is { } inverse && Informs(inverse, n) ? OnLogB(shape, inverse, n) : null;
+        var working = SmallSystem.InformativeInverse(search.Hessian, n, n - 2) is { } inverse ? OnLogB(shape, inverse, n) : null;
         if (working is null)
         {
             flags |= EventTimeFlags.InformationSingular;
@@ -217,20 +262,6 @@ internal sealed class EventTimeFit
         }
 
         return new EventTimeFit(shape, counts, search.Value, curve.D, curve, working, n, search, flags);
-    }
-
-    // A standard error above ten on a log or logit scale, a factor of more than twenty thousand, is no information.
-    private static bool Informs(double[] inverse, int n)
-    {
-        for (var i = 0; i < n; i++)
-        {
-            if (!(inverse[(i * n) + i] < 100.0))
-            {
-                return false;
-            }
-        }
-
-        return true;
     }
 
     // Widens a 2 x 2 matrix by a zero share, and turns ln s into ln b.
@@ -251,14 +282,14 @@ internal sealed class EventTimeFit
         return wide;
     }
 
-    private static double? Saturated(IntervalCounts counts)
+    private static double Saturated(IntervalCounts counts)
     {
         var sum = 0.0;
         for (var i = 0; i < counts.Length; i++)
         {
             if (i > 0 && counts.Left[i] < counts.Right[i - 1])
             {
-                return null;
+                return Turnbull.Fit(counts).LogLikelihood;
             }
 
             sum += counts.Count[i] * Math.Log(counts.Count[i] / counts.Total);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrialKit.Numerics.Distributions;
 
 namespace TrialKit.Numerics.EventTimes;
 
@@ -27,7 +28,7 @@ internal sealed class IntervalCounts
             logRight[i] = Math.Log(right[i]);
             logRatio[i] = left[i] == 0.0 || double.IsPositiveInfinity(right[i])
                 ? double.PositiveInfinity
-                : StableMath.LogP1((right[i] - left[i]) / left[i]);
+                : Logs.OnePlus((right[i] - left[i]) / left[i]);
             Total += count[i];
             if (double.IsPositiveInfinity(right[i]))
             {

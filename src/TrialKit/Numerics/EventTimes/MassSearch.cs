@@ -1,3 +1,5 @@
+using TrialKit.Numerics.Distributions;
+
 namespace TrialKit.Numerics.EventTimes;
 
 /// <summary>Maximises sum w_i log(mass inside run i) over masses that sum to 1.</summary>
@@ -225,7 +227,7 @@ internal sealed class MassSearch
                 return double.NegativeInfinity;
             }
 
-            rise += weight[i] * StableMath.LogP1(x);
+            rise += weight[i] * Logs.OnePlus(x);
         }
 
         return rise;

@@ -1,3 +1,5 @@
+using TrialKit.Numerics.Distributions;
+
 namespace TrialKit.Numerics.EventTimes;
 
 /// <summary>The standard distributions H(z) behind the shapes: logistic, normal, and the smallest-extreme-value distribution.</summary>
@@ -10,7 +12,7 @@ internal static class ShapeFunctions
     public static double Cdf(EventTimeShape shape, double z) => shape switch
     {
         EventTimeShape.LogLogistic => StableMath.Logistic(z),
-        EventTimeShape.LogNormal => StableMath.NormalCdf(z),
+        EventTimeShape.LogNormal => Normal.LowerTail(z),
         _ => -StableMath.ExpM1(-Math.Exp(z)),
     };
 
@@ -18,7 +20,7 @@ internal static class ShapeFunctions
     public static double UpperTail(EventTimeShape shape, double z) => shape switch
     {
         EventTimeShape.LogLogistic => StableMath.Logistic(-z),
-        EventTimeShape.LogNormal => StableMath.NormalCdf(-z),
+        EventTimeShape.LogNormal => Normal.LowerTail(-z),
         _ => Math.Exp(-Math.Exp(z)),
     };
 
@@ -41,9 +43,9 @@ internal static class ShapeFunctions
     /// <summary>The z at which H(z) = p, for p strictly between 0 and 1.</summary>
     public static double Quantile(EventTimeShape shape, double p) => shape switch
     {
-        EventTimeShape.LogLogistic => Math.Log(p) - StableMath.LogP1(-p),
-        EventTimeShape.LogNormal => StableMath.NormalQuantile(p),
-        _ => Math.Log(-StableMath.LogP1(-p)),
+        EventTimeShape.LogLogistic => Math.Log(p) - Logs.OnePlus(-p),
+        EventTimeShape.LogNormal => Normal.Quantile(p),
+        _ => Math.Log(-Logs.OnePlus(-p)),
     };
 
     /// <summary>Mean of the standard distribution.</summary>

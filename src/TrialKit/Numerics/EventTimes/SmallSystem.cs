@@ -24,7 +24,7 @@ internal static class SmallSystem
     }
 
     /// <summary>Inverse of sign A if that is positive definite and well enough conditioned to trust; otherwise null.</summary>
-    public static double[]? InversePositive(ReadOnlySpan<double> matrix, double sign, int n)
+    private static double[]? InversePositive(ReadOnlySpan<double> matrix, double sign, int n)
     {
         Span<double> factor = stackalloc double[n * n];
         if (!Factor(matrix, sign, 0.0, n, factor))
@@ -47,6 +47,25 @@ internal static class SmallSystem
             var column = inverse.AsSpan(i * n, n);
             column[i] = 1.0;
             Substitute(factor, n, column);
+        }
+
+        return inverse;
+    }
+
+    /// <summary>The inverse of an information matrix on log and logit scales, or null where it tells nothing about some log.</summary>
+    /// <param name="matrix">The Hessian, n x n.</param>
+    /// <param name="n">Parameters.</param>
+    /// <param name="logits">How many of the first parameters are logits: near a boundary their errors are large and mean little, so they are let be.</param>
+    public static double[]? InformativeInverse(ReadOnlySpan<double> matrix, int n, int logits)
+    {
+        var inverse = InversePositive(matrix, -1.0, n);
+        for (var i = logits; inverse is not null && i < n; i++)
+        {
+            // A standard error above ten on a log scale is a factor of more than twenty thousand.
+            if (!(inverse[(i * n) + i] < 100.0))
+            {
+                return null;
+            }
         }
 
         return inverse;

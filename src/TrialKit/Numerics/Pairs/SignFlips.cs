@@ -13,6 +13,8 @@ internal static class SignFlips
     /// <summary>The most pairs that <see cref="Exact"/> takes: two lists of 2^20 sums.</summary>
     public const int MaxExactPairs = 40;
 
+    private const int GroupSize = 8;
+
     /// <summary>Draws when the pairs are too many for every flip.</summary>
     public const int DefaultDraws = 99_999;
 
@@ -66,10 +68,11 @@ internal static class SignFlips
         Checks.AtLeast(draws, 1);
         var threshold = Threshold(differences);
         var stream = new RandomStream(seed);
+        var groups = GroupSums(differences);
         var hits = 0;
         for (var draw = 0; draw < draws; draw++)
         {
-            if (Math.Abs(RandomSum(differences, stream)) >= threshold)
+            if (Math.Abs(RandomSum(groups, stream)) >= threshold)
             {
                 hits++;
             }
@@ -129,14 +132,34 @@ internal static class SignFlips
         return count;
     }
 
-    private static double RandomSum(ReadOnlySpan<double> differences, RandomStream stream)
+    // For each group of eight pairs the sums under its 256 flips, so that a draw adds groups instead of pairs.
+    private static double[][] GroupSums(ReadOnlySpan<double> differences)
+    {
+        var groups = new double[(differences.Length + GroupSize - 1) / GroupSize][];
+        for (var group = 0; group < groups.Length; group++)
+        {
+            var members = differences[(group * GroupSize)..Math.Min((group + 1) * GroupSize, differences.Length)];
+            groups[group] = new double[1 << GroupSize];
+            for (var flips = 0; flips < groups[group].Length; flips++)
+            {
+                for (var i = 0; i < members.Length; i++)
+                {
+                    groups[group][flips] += (flips >> i & 1) == 0 ? members[i] : -members[i];
+                }
+            }
+        }
+
+        return groups;
+    }
+
+    private static double RandomSum(double[][] groups, RandomStream stream)
     {
         var sum = 0.0;
         ulong bits = 0;
-        for (var i = 0; i < differences.Length; i++)
+        for (var group = 0; group < groups.Length; group++)
         {
-            bits = i % 64 == 0 ? stream.NextBits() : bits >> 1;
-            sum += (bits & 1) == 0 ? differences[i] : -differences[i];
+            bits = group % GroupSize == 0 ? stream.NextBits() : bits >> GroupSize;
+            sum += groups[group][(byte)bits];
         }
 
         return sum;

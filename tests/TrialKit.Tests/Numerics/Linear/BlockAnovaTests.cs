@@ -76,6 +76,21 @@ public class BlockAnovaTests
         Assert.Equal((int)trial.Number("tukey_nonadd", "df2"), test.DegreesOfFreedom);
     }
 
+    [Fact]
+    public void NonAdditivity_ImmersBarley_AgreesWithTheReference()
+    {
+        var rows = ReferenceData.Csv("blocks/immer.csv").Select(row => row.Select(ReferenceData.Number).ToArray()).ToArray();
+
+        var test = NonAdditivity.Of(BlockAnova.Of(
+            [.. rows.Select(row => row[2])], [.. rows.Select(row => (int)row[0])], [.. rows.Select(row => (int)row[1])]));
+
+        Assert.NotNull(test);
+        Close.Relative(595.070900091002, test.SumOfSquares, Tolerances.ClosedForm, "immer");
+        Close.Relative(6.97303724671108, test.F, Tolerances.ClosedForm, "immer");
+        Close.Relative(0.0161209047830945, test.P, Tolerances.ClosedForm, "immer");
+        Assert.Equal(19, test.DegreesOfFreedom);
+    }
+
     [Theory]
     [InlineData("soybean_seed_rcb")]
     [InlineData("rice_seeding_rcb")]

@@ -5,7 +5,7 @@ using TrialKit.Ingest.Tables;
 using TrialKit.Trials;
 using UnitsNet;
 
-namespace TrialKit.Ingest.Records;
+namespace TrialKit.Ingest.Weather;
 
 /// <summary>Reads temperatures recorded every hour or oftener into the extremes of each day that has one in each of its 24 hours.</summary>
 internal static class HourlyReader

@@ -1,6 +1,6 @@
 using TrialKit.Trials;
 
-namespace TrialKit.Ingest.Records;
+namespace TrialKit.Ingest.Weather;
 
 /// <summary>A temperature series and where it came from.</summary>
 /// <param name="Series">The series; null when there is none or it has errors.</param>

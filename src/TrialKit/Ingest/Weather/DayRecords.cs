@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using TrialKit.Trials;
 
-namespace TrialKit.Ingest.Records;
+namespace TrialKit.Ingest.Weather;
 
 /// <summary>Days of temperatures and the rows behind them.</summary>
 /// <param name="Days">The days whose temperatures are known.</param>

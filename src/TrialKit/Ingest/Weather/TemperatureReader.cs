@@ -1,0 +1,189 @@
+using System.Collections.Immutable;
+using TrialKit.Ingest.Cells;
+using TrialKit.Ingest.Messages;
+using TrialKit.Ingest.Tables;
+using TrialKit.Trials;
+using UnitsNet;
+
+namespace TrialKit.Ingest.Weather;
+
+/// <summary>Reads temperatures: a table of the extremes of each day or of a temperature for each hour or oftener, or a file as weather services hand it out.</summary>
+/// <param name="source">Where tables are.</param>
+/// <param name="planted">The planting date; null when it is not known.</param>
+/// <param name="problems">Takes what is wrong.</param>
+internal sealed class TemperatureReader(TableSource source, DateOnly? planted, ProblemList problems)
+{
+    private const double LowestCelsius = -60;
+    private const double HighestCelsius = 60;
+    private const double MissingFromGrid = -999;
+
+    private static readonly Dictionary<string, string> Celsius = new(StringComparer.Ordinal) { ["tmax"] = "C", ["tmin"] = "C" };
+
+    /// <summary>Reads a table.</summary>
+    /// <param name="name">The table.</param>
+    /// <param name="file">The file, when another than the table's own is named.</param>
+    public TemperatureRecords Read(string name, string? file = null)
+    {
+        if (source.IsSheet(name))
+        {
+            return source.Open(name, Schema.Weather, file) is { } sheet ? ReadTable(name, sheet) : TemperatureRecords.None;
+        }
+
+        if (source.Text(name, file) is not { } text)
+        {
+            return TemperatureRecords.None;
+        }
+
+        var before = problems.Errors;
+        var format = WeatherFormats.Detect(text, out var start);
+        switch (format)
+        {
+            case WeatherFormat.StationMonths:
+                var (months, monthLines) = StationMonthsReader.Read(text, new StationDays(text, planted, problems), problems);
+                return Records(name, ProblemLocation.StartOf(text.File), months, monthLines, before);
+            case WeatherFormat.StationValues:
+                var (values, valueLines) = StationValuesReader.Read(text, new StationDays(text, planted, problems), problems);
+                return Records(name, ProblemLocation.StartOf(text.File), values, valueLines, before);
+            case WeatherFormat.PowerGrid or WeatherFormat.DaymetGrid:
+                var grid = source.Bind(CsvTable.Read(text, name, problems, start), Schema.GridWeather, Celsius);
+                return grid is null ? TemperatureRecords.None : ReadGrid(name, grid, before);
+            default:
+                var table = source.Bind(CsvTable.Read(text, name, problems), Schema.Weather, source.Units);
+                return table is null ? TemperatureRecords.None : ReadTable(name, table);
+        }
+    }
+
+    private TemperatureRecords ReadTable(string name, BoundTable table)
+    {
+        var isDaily = table[Schema.Maximum].Exists && table[Schema.Minimum].Exists;
+        if (!isDaily && !table[Schema.Temperature].Exists)
+        {
+            problems.Add(WeatherProblems.NoTemperatures(table.Raw.LocateHeader(0)));
+            return TemperatureRecords.None;
+        }
+
+        var cells = new CellReader(table, source.Dates, problems);
+        var before = problems.Errors;
+        var days = isDaily
+            ? ReadDays(new DayColumns(table, Schema.Maximum, Schema.Minimum), cells, row => DateOf(table, cells, row))
+            : HourlyReader.Read(table, cells, this, problems);
+        return Records(name, table.Raw.Start, days, table.Raw.RowCount, before);
+    }
+
+    private TemperatureRecords ReadGrid(string name, BoundTable table, int before)
+    {
+        var cells = new CellReader(table, source.Dates, problems);
+        var days = ReadDays(new DayColumns(table, Schema.GridMaximum, Schema.GridMinimum), cells, row => GridDays.Of(table, cells, row, problems));
+        return Records(name, table.Raw.Start, days, table.Raw.RowCount, before);
+    }
+
+    /// <summary>The series of days without errors. One with errors has holes where they stand: it is not asked for missing days.</summary>
+    private TemperatureRecords Records(string name, ProblemLocation start, DayRecords days, int rows, int errorsBefore) => new(
+        problems.Errors == errorsBefore ? TemperatureSeries.Of(start.File, days.Days) : null,
+        start,
+        new TableRows(name, start.File, rows, days.Rows, days.LeftOut));
+
+    /// <summary>A temperature of a cell that is recorded; null with an error added when it is none or outlandish.</summary>
+    public Temperature? Temperature(int row, BoundColumn column, CellReader cells)
+    {
+        if (cells.Number(row, column) is not { } value)
+        {
+            return null;
+        }
+
+        var temperature = UnitKinds.ToTemperature(value, column.Unit!);
+        if (temperature.DegreesCelsius is >= LowestCelsius and <= HighestCelsius)
+        {
+            return temperature;
+        }
+
+        problems.Add(WeatherProblems.Outlandish(cells.At(row, column), column.Header, cells.Written(row, column), temperature.DegreesCelsius));
+        return null;
+    }
+
+    private DayRecords ReadDays(DayColumns columns, CellReader cells, Func<int, DateOnly?> dayOf)
+    {
+        var raw = columns.Table.Raw;
+        var days = ImmutableArray.CreateBuilder<DailyTemperature>();
+        var seen = new HashSet<DateOnly>();
+        DateOnly? before = null;
+        var leftOut = 0;
+        for (var row = 0; row < raw.RowCount; row++)
+        {
+            if (!raw.IsWhole(row))
+            {
+                continue;
+            }
+
+            var date = dayOf(row);
+            if (date is not { } day)
+            {
+                continue;
+            }
+
+            if (!seen.Add(day))
+            {
+                problems.Add(WeatherProblems.DayAgain(raw.LocateRow(row), day));
+            }
+            else if (day < before)
+            {
+                problems.Add(WeatherProblems.DayOutOfOrder(raw.LocateRow(row), day, before.Value));
+            }
+
+            before = day;
+            if (IsLeftOut(columns, cells, row, day))
+            {
+                leftOut++;
+                continue;
+            }
+
+            var maximum = Temperature(row, columns.Maximum, cells);
+            var minimum = Temperature(row, columns.Minimum, cells);
+            if (maximum is { } high && minimum is { } low)
+            {
+                Add(new DailyTemperature(day, high, low), columns, cells, row, days);
+            }
+        }
+
+        return new DayRecords(days.ToImmutable(), days.Count, leftOut);
+    }
+
+    private static DateOnly? DateOf(BoundTable table, CellReader cells, int row) =>
+        cells.Require(row, table[Schema.Time]) && cells.Date(row, table[Schema.Time]) is { } moment ? DateOnly.FromDateTime(moment) : null;
+
+    /// <summary>Whether a temperature is not recorded or failed a check; a warning lists it.</summary>
+    private bool IsLeftOut(DayColumns columns, CellReader cells, int row, DateOnly day)
+    {
+        foreach (var (column, flags) in columns.Both)
+        {
+            if (cells.IsEmpty(row, column) || (columns.IsGrid && cells.Is(row, column, MissingFromGrid)))
+            {
+                problems.Add(WeatherProblems.NotRecorded(cells.At(row, column), column.Header, day));
+                return true;
+            }
+
+            // The attributes of a value are its measurement, quality and source flags, with commas between them.
+            if (cells.Text(row, flags)?.Split(',') is [_, { } quality, ..] && quality.Trim().Length > 0)
+            {
+                problems.Add(WeatherProblems.FailedCheck(cells.At(row, column), column.Header, day, quality.Trim()));
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private void Add(DailyTemperature day, DayColumns columns, CellReader cells, int row, ImmutableArray<DailyTemperature>.Builder days)
+    {
+        // Compared as written: 50 F and 10 C are the same, and conversion could set them apart by rounding.
+        var (high, low) = (columns.Maximum, columns.Minimum);
+        if (high.Unit == low.Unit ? day.Maximum.Value < day.Minimum.Value : day.Maximum.DegreesCelsius < day.Minimum.DegreesCelsius)
+        {
+            problems.Add(WeatherProblems.MaximumBelowMinimum(cells.At(row, high), $"{cells.Written(row, high)} {high.Unit}", $"{cells.Written(row, low)} {low.Unit}"));
+        }
+        else
+        {
+            days.Add(day);
+        }
+    }
+}

@@ -1,0 +1,62 @@
+using System.Text;
+using System.Text.RegularExpressions;
+using TrialKit.Ingest.Tables;
+
+namespace TrialKit.Ingest.Weather;
+
+/// <summary>Tells the forms of weather files apart by what stands in them.</summary>
+internal static partial class WeatherFormats
+{
+    private const string PowerHeadingEnd = "-END HEADER-";
+    private const int LongestHeading = 60;
+
+    /// <summary>The form of a file.</summary>
+    /// <param name="text">The file.</param>
+    /// <param name="start">The byte at which its table begins.</param>
+    public static WeatherFormat Detect(Utf8Text text, out int start)
+    {
+        start = 0;
+        var place = text.MarkLength;
+        for (var line = 0; line < LongestHeading && place < text.Bytes.Length; line++)
+        {
+            var rest = text.Bytes.AsSpan(place);
+            var length = rest.IndexOf((byte)'\n');
+            var content = Encoding.UTF8.GetString(length < 0 ? rest : rest[..length]).Trim('\r', ' ');
+            var next = place + (length < 0 ? rest.Length : length + 1);
+            if (content == PowerHeadingEnd)
+            {
+                start = next;
+                return WeatherFormat.PowerGrid;
+            }
+
+            if (DaymetHeader().IsMatch(content))
+            {
+                start = place;
+                return WeatherFormat.DaymetGrid;
+            }
+
+            if (line == 0 && StationMonth().IsMatch(content))
+            {
+                return WeatherFormat.StationMonths;
+            }
+
+            if (line == 0 && StationValue().IsMatch(content))
+            {
+                return WeatherFormat.StationValues;
+            }
+
+            place = next;
+        }
+
+        return WeatherFormat.Table;
+    }
+
+    [GeneratedRegex("^year,yday,", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex DaymetHeader();
+
+    [GeneratedRegex("^[A-Z]{2}[A-Z0-9_-]{9}[0-9]{6}[A-Z0-9]{4}[ 0-9-]{5}", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex StationMonth();
+
+    [GeneratedRegex("^\"?[A-Z]{2}[A-Z0-9_-]{9}\"?,\"?[0-9]{8}\"?,\"?[A-Z0-9]{4}\"?,", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex StationValue();
+}

@@ -1,0 +1,114 @@
+using TrialKit.Ingest;
+using TrialKit.Reporting.Document;
+using TrialKit.Reporting.Pdf;
+using TrialKit.Reporting.Report;
+using TrialKit.Reporting.Words;
+using UglyToad.PdfPig;
+
+namespace TrialKit.Reporting.Tests.Report;
+
+/// <summary>The report of each example trial.</summary>
+public class TrialReportTests
+{
+    private static readonly string[] Overclaims = ["no effect", "no difference between", "are equal", "is equal", "the same as the control", "proves"];
+
+    public static TheoryData<string> Examples => ["drag-chains", "starter-placement", "closing-wheels"];
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Of_Example_SaysEveryHeadlineSentence(string name)
+    {
+        var (analysis, document) = Report(name);
+        var said = document.Blocks.OfType<MarkedSentences>().SelectMany(block => block.Sentences).Select(sentence => sentence.Text.Plain).ToArray();
+
+        var expected =
+            from pair in analysis.ComparedPairs
+            from entry in analysis.ContrastsOf(pair)
+            where entry.Measure.Measure.IsHeadline
+            select VerdictSentence.Of(entry.Measure.Measure, entry.Contrast, TrialWords.Replicates(analysis.Trial));
+        Assert.Equal(expected, said);
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Of_Example_NeverClaimsMoreThanWasShown(string name)
+    {
+        var text = Text(Report(name).Document);
+
+        Assert.All(Overclaims, claim => Assert.DoesNotContain(claim, text, StringComparison.OrdinalIgnoreCase));
+        Assert.DoesNotContain("NaN", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("∞", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Of_Example_ListsEveryFileFindingAndStrip(string name)
+    {
+        var (analysis, document) = Report(name);
+        var text = Text(document).ReplaceLineEndings(" ");
+
+        Assert.Contains("strips.csv", text, StringComparison.Ordinal);
+        Assert.All(analysis.Trial.Strips, strip => Assert.Contains(strip.Name, text, StringComparison.Ordinal));
+        Assert.All(analysis.Trial.Strips.Where(strip => !strip.IsAnalysed), strip => Assert.Contains(Squeeze(strip.LeftOut!), Squeeze(text), StringComparison.Ordinal));
+        Assert.Equal(
+            analysis.AllFindings.Select(finding => (finding.Id, finding.Weight)).Distinct().Count(),
+            document.Blocks.SkipWhile(block => block is not Heading { Text: "Doubts and notes" }).OfType<Note>().Count());
+    }
+
+    [Fact]
+    public void Of_PairTrial_AnswersOnOnePage()
+    {
+        using var pdf = PdfDocument.Open(PdfReport.Render(Report("drag-chains").Document));
+
+        Assert.Contains("Usuallymeansfourtimesinfive", Squeeze(string.Concat(pdf.GetPage(1).Letters.Select(letter => letter.Value))), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Of_Example_GivesEachFigureAResultInWords(string name)
+    {
+        var figures = Report(name).Document.Blocks.OfType<FigureBlock>().ToArray();
+
+        Assert.NotEmpty(figures);
+        Assert.All(figures, figure => Assert.True(figure.Figure.AltText.Length > 40, figure.Figure.AltText));
+    }
+
+    [Fact]
+    public void Fingerprint_OtherContent_IsAnother()
+    {
+        ReportInput[] files = [new("a.csv", "00", 1), new("b.csv", "11", 2)];
+
+        Assert.Equal(Fingerprint.Of(files), Fingerprint.Of([files[1], files[0]]));
+        Assert.NotEqual(Fingerprint.Of(files), Fingerprint.Of([files[0] with { Sha256 = "01" }, files[1]]));
+    }
+
+    private static (TrialAnalysis Analysis, ReportDocument Document) Report(string name)
+    {
+        var reading = TrialReader.Read(Path.Combine(Repository(), "example-trials", name));
+        var analysis = TrialAnalysis.Of(reading.Trial!);
+        var settings = new ReportSettings(
+            PageSize.Letter,
+            [.. InputFile.Of(reading).Select(file => new ReportInput(file.Name, file.Sha256, file.Rows))],
+            [.. reading.Warnings.Select(warning => warning.ToString())]);
+        return (analysis, TrialReport.Of(analysis, settings));
+    }
+
+    private static string Text(ReportDocument document)
+    {
+        using var pdf = PdfDocument.Open(PdfReport.Render(document));
+        return string.Join('\n', pdf.GetPages().Select(page => page.Text));
+    }
+
+    private static string Squeeze(string text) => string.Concat(text.Where(letter => !char.IsWhiteSpace(letter)));
+
+    private static string Repository()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder!.FullName, "TrialKit.sln")))
+        {
+            folder = folder.Parent;
+        }
+
+        return folder.FullName;
+    }
+}
