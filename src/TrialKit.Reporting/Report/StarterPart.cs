@@ -40,6 +40,9 @@ internal static class StarterPart
         }
     }
 
+    // On one line: a number and its unit are read together.
+    private static string Whole(string text) => text.Replace(' ', '\u00A0');
+
     private static RichText Line(ScreenLine line, UnitSystem units) =>
         RichText.Of(StarterWords.Screen(line, units), line.Verdict == ScreenVerdict.Over ? Emphasis.Strong : Emphasis.None);
 
@@ -49,7 +52,6 @@ internal static class StarterPart
             new("Treatment"),
             new("Product"),
             new("Placement"),
-            new("Share", Alignment: ColumnAlignment.Right),
             new("Per area", Alignment: ColumnAlignment.Right),
             new("Along the row", Alignment: ColumnAlignment.Right),
             new("Weight", Alignment: ColumnAlignment.Right),
@@ -61,11 +63,10 @@ internal static class StarterPart
                select TableRow.Of(
                    treatment.Treatment.Label,
                    placed.Product.Name,
-                   Placements.NameOf(placed.Placement),
-                   NumberText.Percent(placed.Share, 1),
-                   RateText.PerArea(placed.Rate, units),
-                   RateText.AlongRow(placed.Row, units),
-                   placed.Weight is { } weight ? RateText.PerArea(weight, units) : NumberText.Dash),
+                   placed.Share < 1 ? $"{Placements.NameOf(placed.Placement)}, {NumberText.Percent(placed.Share)}" : Placements.NameOf(placed.Placement),
+                   Whole(RateText.PerArea(placed.Rate, units)),
+                   Whole(RateText.AlongRow(placed.Row, units)),
+                   placed.Weight is { } weight ? Whole(RateText.PerArea(weight, units)) : NumberText.Dash),
         ],
         $"Along the row: for rows {RateText.Spacing(review.Site.RowSpacing, units)} apart. A 2x2x2 placement shares its amount between two bands.");
 
@@ -94,7 +95,7 @@ internal static class StarterPart
             "Catch test: mL in the jug of one row",
             [new("Liquid"), new("Placement"), .. CatchTest.Times.Select(seconds => new TableColumn($"{NumberText.Number(seconds, 0)} s", "mL", ColumnAlignment.Right))],
             [.. flows.Select(flow => TableRow.Of(
-                [$"{flow.Treatment.Label}, {flow.Placed.Product.Name}", Placements.NameOf(flow.Placed.Placement), .. flow.Catches.Select(test => $"{RateText.Millilitres(test.Expected)} ({RateText.Millilitres(test.Low)} to {RateText.Millilitres(test.High)})")]))],
+                [$"{flow.Treatment.Label}, {flow.Placed.Product.Name}", Placements.NameOf(flow.Placed.Placement), .. flow.Catches.Select(test => Whole($"{RateText.Millilitres(test.Expected)} ({RateText.Millilitres(test.Low)} to {RateText.Millilitres(test.High)})"))]))],
             $"In brackets {NumberText.Percent(CatchTest.Tolerance)} to either side (common practice, no source). All outlets of a row together. {StarterWords.OrificeLimits}");
     }
 }

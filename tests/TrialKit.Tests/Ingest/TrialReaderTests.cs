@@ -56,7 +56,7 @@ public class TrialReaderTests
         Assert.Equal(new PlacedShare(Placement.InFurrow, 1), product.Placements.Single());
         Assert.True(product.Rate.IsVolume);
         Assert.Equal(5, product.Rate.PerAcreUs, Tolerances.ClosedForm);
-        Assert.Equal(11.65, product.Density!.Value.PoundsPerUSGallon, Tolerances.ClosedForm);
+        Assert.Equal(11.65, LiquidDensity.PoundsPerGallon(product.Density!.Value), Tolerances.ClosedForm);
         Assert.Equal(new NutrientAnalysis(10, 34, 0, 0), product.Analysis);
     }
 
