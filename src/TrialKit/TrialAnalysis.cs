@@ -2,7 +2,10 @@ using System.Collections.Immutable;
 using System.Globalization;
 using TrialKit.Analysis;
 using TrialKit.Comparison;
+using TrialKit.Money;
 using TrialKit.Results;
+using TrialKit.Starter;
+using TrialKit.Starter.Flow;
 using TrialKit.Trials;
 
 namespace TrialKit;
@@ -13,7 +16,9 @@ public sealed record TrialAnalysis
     private TrialAnalysis(StripTrial trial, StripSummaries strips, TrialHeat? heat, TrialForecast? forecast, ImmutableArray<MeasureComparison> measures, ImmutableArray<Finding> findings)
     {
         (Trial, Strips, Heat, Forecast, Measures, Findings) = (trial, strips, heat, forecast, measures, findings);
-        Methods = AnalysisMethods.Of(strips, heat, forecast, measures);
+        (Starter, Money) = (StarterReview.Of(trial), TrialMoney.Of(trial, measures));
+        Flows = Starter is { } starter && trial.Planting.Speed is { } speed ? StreamFlow.Of(starter, new(speed, Pressure: null, Outlets: [])) : [];
+        Methods = [.. AnalysisMethods.Of(strips, heat, forecast, measures), .. AnalysisMethods.Of(Starter, Flows, Money)];
     }
 
     /// <summary>The trial that was analysed.</summary>
@@ -31,14 +36,26 @@ public sealed record TrialAnalysis
     /// <summary>Each measure with its comparison, in a fixed order.</summary>
     public ImmutableArray<MeasureComparison> Measures { get; }
 
+    /// <summary>What is put near the seed; null when no treatment names a product.</summary>
+    public StarterReview? Starter { get; }
+
+    /// <summary>The flow of each liquid put near the seed; empty when there is none or the planter's speed is not on record.</summary>
+    public ImmutableArray<StreamFlow> Flows { get; }
+
+    /// <summary>What each difference costs and is worth; empty when the trial states neither a price nor a cost.</summary>
+    public ImmutableArray<PairBudget> Money { get; }
+
     /// <summary>What to doubt about the trial as a whole and about single strips; what concerns one measure stands with the measure.</summary>
     public ImmutableArray<Finding> Findings { get; }
 
     /// <summary>The procedures used, each once.</summary>
     public ImmutableArray<Method> Methods { get; }
 
-    /// <summary>Every finding, the trial's first, then measure by measure.</summary>
-    public IEnumerable<Finding> AllFindings => Findings.Concat(Measures.SelectMany(measure => measure.Findings));
+    /// <summary>Every finding: the trial's first, then of what is put near the seed, measure by measure, and of money.</summary>
+    public IEnumerable<Finding> AllFindings => Findings
+        .Concat(Starter?.Findings ?? [])
+        .Concat(Measures.SelectMany(measure => measure.Findings))
+        .Concat(Money.SelectMany(budget => budget.Findings));
 
     /// <summary>The treatments compared with each other, in the order of the trial.</summary>
     public IEnumerable<ComparedPair> ComparedPairs => Measures.SelectMany(measure => measure.Contrasts).Select(contrast => contrast.Pair).Distinct();
@@ -64,9 +81,12 @@ public sealed record TrialAnalysis
     private static IEnumerable<Finding> Tests(ImmutableArray<MeasureComparison> measures, Design design)
     {
         var tests = measures.Sum(measure => measure.Contrasts.Count(contrast => contrast.P is not null));
+        var families = measures.Count(measure => measure.Contrasts.Any(contrast => contrast.P is not null));
         if (tests > 1)
         {
-            yield return new("tests-run", FindingWeight.Note, string.Create(CultureInfo.InvariantCulture, $"{tests} comparisons were tested at {design.Level.Alpha:0.##}; with no true difference anywhere about {tests * design.Level.Alpha:0.#} of them would be called different by chance."));
+            yield return new("tests-run", FindingWeight.Note, tests == families
+                ? string.Create(CultureInfo.InvariantCulture, $"{tests} comparisons were tested at {design.Level.Alpha:0.########}; with no true difference anywhere about {tests * design.Level.Alpha:0.#} of them would be called different by chance.")
+                : string.Create(CultureInfo.InvariantCulture, $"{tests} comparisons of {families} measures were tested, those of one measure together at {design.Level.Alpha:0.########}; with no true difference anywhere about {families * design.Level.Alpha:0.#} of the measures would show one by chance."));
         }
     }
 }

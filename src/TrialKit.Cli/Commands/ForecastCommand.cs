@@ -52,7 +52,7 @@ internal sealed class ForecastCommand
 
     private int Run(ParseResult parsed)
     {
-        var figure = weather.Figure(parsed);
+        var (figure, csv) = (weather.Figure(parsed), weather.Csv(parsed));
         var plan = parsed.GetValue(folder) is { } path ? OfTrial(path, parsed) : OfOptions(parsed);
         if (plan is null)
         {
@@ -65,7 +65,7 @@ internal sealed class ForecastCommand
             ForecastPrinter.Print(plan, forecasts, terminal);
         }
 
-        if (weather.Csv(parsed) is { } csv)
+        if (csv is not null)
         {
             WholeFile.Write(csv, stream => CsvTables.Write(ForecastTables.Of(forecasts), stream));
         }
@@ -103,11 +103,6 @@ internal sealed class ForecastCommand
         if (parsed.GetValue(file) is not null || parsed.GetValue(crop) is not null)
         {
             throw new UsageException("a trial folder brings its own weather and crop; give either the folder or --weather with --crop.");
-        }
-
-        foreach (var output in new[] { weather.Csv(parsed), weather.Figure(parsed) }.OfType<string>())
-        {
-            TrialFolder.KeepInputs(path, output);
         }
 
         if (TrialFolder.Read(path, terminal, eachWarning: false).Trial is not { } trial)
@@ -178,7 +173,7 @@ internal sealed class ForecastCommand
         IFigure figure = forecasts is [{ Clock.Days.Length: > 1 } single]
             ? OfOne(single, words)
             : new PlantingWindowFigure([.. forecasts.Select(each => new WindowRow(each.Planted, each.Low?.Date, each.Mid?.Date, each.High?.Date))], words);
-        FigureFile.Write(path, figure, title, [.. ForecastWords.Need(plan.Need, plan.CountsPlantingDay), $"Temperatures of the {(plan.IsSoil ? "soil" : "air")}: {plan.Source}."], table, plan.Source);
+        FigureFile.Write(path, figure, title, [.. ForecastWords.Need(plan.Need, plan.CountsPlantingDay), .. forecasts.Select(ForecastWords.Short).OfType<string>(), $"Temperatures of the {(plan.IsSoil ? "soil" : "air")}: {plan.Source}."], table, plan.Source);
     }
 
     private static HeatFigure OfOne(EmergenceForecast forecast, string words)

@@ -32,7 +32,16 @@ internal sealed class WeatherArguments
     public bool ReadsSoil(ParseResult parsed) => parsed.GetValue(soil);
 
     /// <summary>The CSV file to write; null for none.</summary>
-    public string? Csv(ParseResult parsed) => parsed.GetValue(csv);
+    /// <exception cref="UsageException">It lies in a trial folder, where it could take the place of the owner's files.</exception>
+    public string? Csv(ParseResult parsed)
+    {
+        if (parsed.GetValue(csv) is { } path)
+        {
+            TrialFolder.KeepTrials(Path.GetDirectoryName(Path.GetFullPath(path))!);
+        }
+
+        return parsed.GetValue(csv);
+    }
 
     /// <summary>The figure to write; null for none.</summary>
     /// <exception cref="UsageException">Its name ends in no known form.</exception>

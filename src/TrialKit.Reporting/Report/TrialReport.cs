@@ -21,6 +21,8 @@ public static class TrialReport
             .. DifferencePart.Of(analysis, tones),
             .. ComparisonPart.Of(analysis),
             .. StripPart.Of(analysis),
+            .. StarterPart.Of(analysis),
+            .. MoneyPart.Of(analysis, tones),
             .. DoubtPart.Of(analysis),
             .. MethodPart.Of(analysis, settings),
         ];

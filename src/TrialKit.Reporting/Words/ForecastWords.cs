@@ -13,8 +13,8 @@ public static class ForecastWords
     {
         ArgumentNullException.ThrowIfNull(forecast);
         return date is not null ? $"{Day(date.Date)} {Kind(date.Kind)}"
-            : forecast.Clock.Gap is { } gap ? $"unknown: {Day(gap)} is missing"
-            : $"not reached by {Day(forecast.LastDay)}";
+            : forecast.Clock.Gap is not null ? "unknown, day missing"
+            : "not reached";
     }
 
     /// <summary>What a day rests on.</summary>
@@ -59,7 +59,7 @@ public static class ForecastWords
 
         return forecast.Clock.Gap is { } gap
             ? string.Create(CultureInfo.InvariantCulture, $"Planted {Day(forecast.Planted)}: at least {forecast.Gathered.FahrenheitDays:0.0} F-days, incomplete, since {Day(gap)} is missing.")
-            : string.Create(CultureInfo.InvariantCulture, $"Planted {Day(forecast.Planted)}: {forecast.Gathered.FahrenheitDays:0.0} F-days by {Day(forecast.LastDay)}, the last day on hand.");
+            : string.Create(CultureInfo.InvariantCulture, $"Planted {Day(forecast.Planted)}: not reached by {Day(forecast.LastDay)}, the last day on hand; {forecast.Gathered.FahrenheitDays:0.0} F-days gathered.");
     }
 
     /// <summary>A class of planting conditions for cotton.</summary>

@@ -32,13 +32,32 @@ public static class JsonResult
         }
 
         json.WriteEndArray();
+        Tables(json, ResultTables.Of(analysis));
+        json.WriteEndObject();
+    }
+
+    /// <summary>Writes tables alone, in the same form.</summary>
+    /// <param name="tables">The tables.</param>
+    /// <param name="stream">Where to; it stays open.</param>
+    public static void Write(IEnumerable<ResultTable> tables, Stream stream)
+    {
+        ArgumentNullException.ThrowIfNull(tables);
+        using var json = new Utf8JsonWriter(stream, Options);
+        json.WriteStartObject();
+        json.WriteNumber("schema_version", ResultTables.SchemaVersion);
+        json.WriteString("program", $"TrialKit {Library.Version}");
+        Tables(json, tables);
+        json.WriteEndObject();
+    }
+
+    private static void Tables(Utf8JsonWriter json, IEnumerable<ResultTable> tables)
+    {
         json.WriteStartObject("tables");
-        foreach (var table in ResultTables.Of(analysis))
+        foreach (var table in tables)
         {
             Table(json, table);
         }
 
-        json.WriteEndObject();
         json.WriteEndObject();
     }
 

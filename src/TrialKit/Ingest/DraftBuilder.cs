@@ -29,11 +29,15 @@ internal static class DraftBuilder
                 settings.RowSpacing ?? Length.FromMeters(1),
                 settings.RowSpacing is null ? null : settings.Seeds,
                 settings.Depth,
-                settings.Germination),
+                settings.Germination)
+            {
+                Speed = settings.Speed,
+            },
             Design = Design(settings),
             Heat = new HeatSettings(settings.Heat ?? crop.Heat, settings.CountPlantingDay),
             Forecast = settings.Forecast.With(settings.Depth, tables.Forecast.Series, tables.Normals.Series),
             GrainPrice = settings.GrainPrice,
+            Money = settings.Money,
             Treatments = settings.Treatments,
             Strips = tables.Strips.Items,
             StandCounts = tables.StandCounts.Items,
