@@ -74,7 +74,7 @@ public sealed class HeatClock
             throw new ArgumentException($"The clock counts degree-days; the method '{method.Name}' has a scale of its own.", nameof(method));
         }
 
-        var gains = ImmutableArray.CreateBuilder<DayGain>();
+        var counted = ImmutableArray.CreateBuilder<DayGain>();
         var next = countPlantingDay ? planted : planted.AddDays(1);
         DateOnly? gap = null;
         for (var i = 0; i < series.Days.Length; i++)
@@ -90,11 +90,11 @@ public sealed class HeatClock
                 break;
             }
 
-            gains.Add(gain);
+            counted.Add(gain);
             next = next.AddDays(1);
         }
 
-        return new(method, planted, countPlantingDay, gains.ToImmutable(), gap);
+        return new(method, planted, countPlantingDay, counted.ToImmutable(), gap);
     }
 
     /// <summary>The heat gathered by a moment; null past the days on record.</summary>

@@ -144,7 +144,7 @@ public class WeatherReaderTests
 
     private static string PathOf(string file) => Path.Combine(ReferenceData.Root, "weather", file);
 
-    private static IEnumerable<JsonElement> Cases() => ReferenceData.Json("weather/damaged.json").EnumerateArray();
+    private static JsonElement.ArrayEnumerator Cases() => ReferenceData.Json("weather/damaged.json").EnumerateArray();
 
     private static string Text(DailyTemperature day) => FormattableString.Invariant($"{day.Date:yyyy-MM-dd} {Math.Round(day.Maximum.DegreesCelsius, 6)} {Math.Round(day.Minimum.DegreesCelsius, 6)}");
 }
