@@ -62,7 +62,7 @@ internal static class Gallery
     public static ReportDocument Named(string name, PageSize size = PageSize.Letter) =>
         new(name == "title of 200 letters" ? Words(200) : "Closing chains (invented numbers)", "A trial", "en-US", size, Footer, Documents[name]());
 
-    public static IReadOnlyList<IFigure> Figures() => [Curves(2), Curves(7), Pairs(6), Pairs(40), Pairs(1), Forest(), Means(), Heat(), Spacing()];
+    public static IReadOnlyList<IFigure> Figures() => [Curves(2), Curves(7), Pairs(6), Pairs(40), Pairs(1), Forest(), Means(), Heat(), Spacing(), Window(1), Window(60), Methods()];
 
     public static EmergenceCurvesFigure Curves(int treatments, string name = "treatment") => new(
         Planted,
@@ -104,6 +104,16 @@ internal static class Gallery
         [.. Enumerable.Range(0, 30).Select(i => new HeatDay(Planted.AddDays(i), i == 13 ? null : 8 + (0.35 * i)))],
         [new(Planted, "planted"), new(Planted.AddDays(10), "half up"), new(Planted.AddDays(11), "nine in ten up")],
         "Half of the seeds were up after 98 F-days.");
+
+    public static PlantingWindowFigure Window(int dates) => new(
+        [.. Enumerable.Range(0, dates).Select(i => new WindowRow(Planted.AddDays(i), Planted.AddDays(i + 12), i == 3 ? null : Planted.AddDays(i + 14), i > 55 ? null : Planted.AddDays(i + 15)))],
+        "Planted a day later, emergence is a day later.");
+
+    public static HeatMethodsFigure Methods() => new(
+        Planted,
+        "F-days",
+        [.. Enumerable.Range(0, 9).Select(i => new HeatSeries(FormattableString.Invariant($"method {i} of some length"), [.. Enumerable.Range(1, 30).Select(day => i == 4 && day > 20 ? (double?)null : (8.0 + i) * day)]))],
+        "Nine methods lie between 240 and 480 F-days; one stops at a missing day.");
 
     public static SpacingFigure Spacing() => new(
         "space between plants, inches",
