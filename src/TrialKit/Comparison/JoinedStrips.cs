@@ -49,5 +49,8 @@ internal sealed record JoinedStrips(
     /// <summary>The index of a strip's block among those used.</summary>
     public int BlockIndex(Strip strip) => Blocks.IndexOf(strip.Block, Identifier.Comparer);
 
+    /// <summary>The index of the design's control among the joined treatments; -1 without one.</summary>
+    public int ControlIndex(Design design) => design.Control is { } control && Treatments.FirstOrDefault(treatment => Identifier.Same(treatment.Name, control.Name)) is { } found ? Treatments.IndexOf(found) : -1;
+
     private static bool Is(Strip strip, Treatment treatment) => Identifier.Same(strip.Treatment.Name, treatment.Name);
 }

@@ -48,6 +48,9 @@ internal static class TomlProblems
     public static Problem OtherCurrency(ProblemLocation at, string key, string found, string earlier) => Error("TK215", at,
         $"{Wording.Quote(key)} is in {Wording.Quote(found)} where {Wording.Quote(earlier)} was used before", "one currency was expected throughout");
 
+    public static Problem NoMeasure(ProblemLocation at, string key, IReadOnlyList<string> known) => Error("TK216", at,
+        $"{Wording.Quote(key)} under [design.margin] is no measure", $"the nearest known measure is {Wording.Quote(NearestName.Of(key, known))}, of {string.Join(", ", known)}; one of your own is written own-NAME");
+
     private static Problem Error(string code, ProblemLocation at, string found, string expected) =>
         new(code, ProblemSeverity.Error, at, found, expected);
 }
