@@ -54,6 +54,7 @@ internal static class CommandLine
             CheckCommand.Create(terminal),
             AnalyzeCommand.Create(terminal),
             ReportCommand.Create(terminal),
+            PoolCommand.Create(terminal),
         };
 
     private static string Words(Command command) => command is RootCommand ? "trialkit" : $"trialkit {command.Name}";

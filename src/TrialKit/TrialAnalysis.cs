@@ -13,7 +13,9 @@ public sealed record TrialAnalysis
     private TrialAnalysis(StripTrial trial, StripSummaries strips, TrialHeat? heat, ImmutableArray<MeasureComparison> measures, ImmutableArray<Finding> findings)
     {
         (Trial, Strips, Heat, Measures, Findings) = (trial, strips, heat, measures, findings);
-        Methods = AnalysisMethods.Of(strips, heat, measures);
+        Spots = TrialSpots.Of(trial, strips, measures);
+        Counts = TrialCounts.Of(trial, strips, measures);
+        Methods = AnalysisMethods.Of(strips, heat, measures, Spots, Counts);
     }
 
     /// <summary>The trial that was analysed.</summary>
@@ -28,6 +30,12 @@ public sealed record TrialAnalysis
     /// <summary>Each measure with its comparison, in a fixed order.</summary>
     public ImmutableArray<MeasureComparison> Measures { get; }
 
+    /// <summary>How measures taken at several spots vary between strips and between spots.</summary>
+    public ImmutableArray<SpotVariation> Spots { get; }
+
+    /// <summary>Comparisons of counts beside those of their measures.</summary>
+    public ImmutableArray<CountComparison> Counts { get; }
+
     /// <summary>What to doubt about the trial as a whole and about single strips; what concerns one measure stands with the measure.</summary>
     public ImmutableArray<Finding> Findings { get; }
 
@@ -35,7 +43,7 @@ public sealed record TrialAnalysis
     public ImmutableArray<Method> Methods { get; }
 
     /// <summary>Every finding, the trial's first, then measure by measure.</summary>
-    public IEnumerable<Finding> AllFindings => Findings.Concat(Measures.SelectMany(measure => measure.Findings));
+    public IEnumerable<Finding> AllFindings => Findings.Concat(Measures.SelectMany(measure => measure.Findings)).Concat(Spots.SelectMany(spots => spots.Findings)).Concat(Counts.SelectMany(counts => counts.Findings));
 
     /// <summary>The treatments compared with each other, in the order of the trial.</summary>
     public IEnumerable<ComparedPair> ComparedPairs => Measures.SelectMany(measure => measure.Contrasts).Select(contrast => contrast.Pair).Distinct();

@@ -34,7 +34,8 @@ internal static class AnalysisPrinter
         }
 
         Strips(analysis, terminal);
-        Findings(analysis, terminal);
+        SpotPrinter.Print(analysis, terminal);
+        Findings(analysis.AllFindings, terminal);
     }
 
     private static void Answers(TrialAnalysis analysis, ComparedPair pair, Terminal terminal)
@@ -77,15 +78,17 @@ internal static class AnalysisPrinter
             analysis.Trial.Strips.Select((strip, index) => (string[])[strip.IsAnalysed ? strip.Name : $"{strip.Name} (out)", strip.Block, strip.Treatment.Label, .. measures.Select(measure => MeasureText.Value(measure.Measure, measure.Values.Values[index].Value))]));
     }
 
-    private static void Findings(TrialAnalysis analysis, Terminal terminal)
+    /// <summary>Prints findings, the weightiest first.</summary>
+    public static void Findings(IEnumerable<Finding> findings, Terminal terminal)
     {
-        if (!analysis.AllFindings.Any())
+        var all = findings.ToArray();
+        if (all.Length == 0)
         {
             return;
         }
 
         terminal.WriteHeading("Doubts and notes");
-        foreach (var kind in analysis.AllFindings.GroupBy(finding => (finding.Id, finding.Weight)).OrderByDescending(kind => kind.Key.Weight))
+        foreach (var kind in all.GroupBy(finding => (finding.Id, finding.Weight)).OrderByDescending(kind => kind.Key.Weight))
         {
             terminal.WriteWrapped($"{Weight(kind.Key.Weight)}: {FindingText.Of([.. kind])}", indent: 2);
         }

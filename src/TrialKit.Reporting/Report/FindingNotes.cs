@@ -10,8 +10,11 @@ internal static class FindingNotes
     private const int MostOnFirstPage = 3;
 
     /// <summary>Every finding.</summary>
-    public static IEnumerable<Note> All(TrialAnalysis analysis) =>
-        from kind in analysis.AllFindings.GroupBy(finding => (finding.Id, finding.Weight))
+    public static IEnumerable<Note> All(TrialAnalysis analysis) => Of(analysis.AllFindings);
+
+    /// <summary>Findings of whatever origin.</summary>
+    public static IEnumerable<Note> Of(IEnumerable<Finding> findings) =>
+        from kind in findings.GroupBy(finding => (finding.Id, finding.Weight))
         orderby kind.Key.Weight descending
         select Note([.. kind]);
 

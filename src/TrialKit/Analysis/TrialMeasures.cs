@@ -95,7 +95,7 @@ internal static class TrialMeasures
             var byStrip = values
                 .GroupBy(value => value.Strip.Name, Identifier.Comparer)
                 .ToDictionary(strip => strip.Key, strip => strip.Select(value => value.Value).ToArray(), Identifier.Comparer);
-            var measure = new Measure($"own-{Slug(values.Key)}", values.Key.Trim(), new Unit(values.First().Unit?.Trim() ?? ""), MeasureKind.Other, Better.Unsaid, IsHeadline: true);
+            var measure = new Measure(OwnId(values.Key), values.Key.Trim(), new Unit(values.First().Unit?.Trim() ?? ""), MeasureKind.Other, Better.Unsaid, IsHeadline: true);
             yield return Measure(trial, measure, byStrip, strip => Summary.Mean(strip));
         }
     }
@@ -106,6 +106,9 @@ internal static class TrialMeasures
     private static (Unit Unit, UnitsNet.Units.LengthUnit Scale) ShortLength(StripTrial trial) => trial.Units == UnitSystem.Us
         ? (Unit.Inches, UnitsNet.Units.LengthUnit.Inch)
         : (Unit.Centimetres, UnitsNet.Units.LengthUnit.Centimeter);
+
+    /// <summary>The id of a measure of the trial's own.</summary>
+    internal static string OwnId(string name) => $"own-{Slug(name)}";
 
     private static string Slug(string name) =>
         string.Concat(name.Trim().Select(letter => char.IsLetterOrDigit(letter) ? char.ToLowerInvariant(letter) : '-'));

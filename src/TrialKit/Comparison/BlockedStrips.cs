@@ -55,12 +55,8 @@ internal static class BlockedStrips
     private static ImmutableArray<Contrast> Contrasts(BlockAnova anova, JoinedStrips strips, Design design, Unit unit, double? margin)
     {
         var control = strips.ControlIndex(design);
-        var indices = Enumerable.Range(0, strips.Treatments.Length).ToArray();
-        var pairs = control >= 0
-            ? indices.Where(index => index != control).Select(index => (index, control)).ToArray()
-            : [.. indices.SelectMany(first => indices.Where(second => second < first).Select(second => (first, second)))];
         var family = control >= 0 ? ContrastFamily.AgainstControl(anova, control, design.Level) : ContrastFamily.AllPairs(anova, design.Level);
-        return [.. pairs.Select(pair => Contrast(anova, strips, pair.Item1, pair.Item2, family, design.Level, unit, margin))];
+        return [.. strips.ComparedPairs(design).Select(pair => Contrast(anova, strips, pair.Treatment, pair.Baseline, family, design.Level, unit, margin))];
     }
 
     private static Contrast Contrast(BlockAnova anova, JoinedStrips strips, int treatment, int baseline, ContrastFamily family, ConfidenceLevel level, Unit unit, double? margin)
