@@ -13,6 +13,9 @@ internal static class BlockRankTests
     /// <summary>The seed of the draws: the result is the same on every run.</summary>
     public const ulong Seed = 20_240_501;
 
+    // A trial has some twenty measures: a walk must not take longer than the draws.
+    private const long LargestWalk = 20_000;
+
     private const int FewestTreatmentsToRank = 3;
 
     /// <summary>Responses rearranged within blocks; null without variation.</summary>
@@ -24,7 +27,7 @@ internal static class BlockRankTests
         }
 
         var design = anova.Design;
-        var test = BlockRandomization.Of(values, design.Block, design.Treatment, Draws, Seed);
+        var test = BlockRandomization.Of(values, design.Block, design.Treatment, Draws, Seed, LargestWalk);
         return new(Probability.Of(test.P), Probability.Of(Smallest(test, design)), design.Blocks, Methods.BlockRandomization)
         {
             Draws = test.IsExact ? null : Draws,
