@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 using TrialKit.Cli.Commands;
 using TrialKit.Cli.Output;
 
@@ -48,14 +49,17 @@ internal static class CommandLine
         }
     }
 
-    private static RootCommand Root(Terminal terminal) =>
-        new("Analyses side-by-side strip trials of crop emergence: did the stand come up sooner and more evenly, and did it pay?")
+    // A plain command, since the root's name would be that of the assembly.
+    private static Command Root(Terminal terminal) =>
+        new("trialkit", "Analyses side-by-side strip trials of crop emergence: did the stand come up sooner and more evenly? Exit codes of every command: 0 done, 1 the data have errors (all listed on standard error), 2 the command line is wrong, 3 the program failed.")
         {
+            new HelpOption(),
+            new VersionOption(),
             CheckCommand.Create(terminal),
             AnalyzeCommand.Create(terminal),
             ReportCommand.Create(terminal),
             PoolCommand.Create(terminal),
         };
 
-    private static string Words(Command command) => command is RootCommand ? "trialkit" : $"trialkit {command.Name}";
+    private static string Words(Command command) => command.Name == "trialkit" ? command.Name : $"trialkit {command.Name}";
 }

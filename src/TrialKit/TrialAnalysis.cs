@@ -68,9 +68,12 @@ public sealed record TrialAnalysis
     private static IEnumerable<Finding> Tests(ImmutableArray<MeasureComparison> measures, Design design)
     {
         var tests = measures.Sum(measure => measure.Contrasts.Count(contrast => contrast.P is not null));
+        var families = measures.Count(measure => measure.Contrasts.Any(contrast => contrast.P is not null));
         if (tests > 1)
         {
-            yield return new("tests-run", FindingWeight.Note, string.Create(CultureInfo.InvariantCulture, $"{tests} comparisons were tested at {design.Level.Alpha:0.##}; with no true difference anywhere about {tests * design.Level.Alpha:0.#} of them would be called different by chance."));
+            yield return new("tests-run", FindingWeight.Note, tests == families
+                ? string.Create(CultureInfo.InvariantCulture, $"{tests} comparisons were tested at {design.Level.Alpha:0.########}; with no true difference anywhere about {tests * design.Level.Alpha:0.#} of them would be called different by chance.")
+                : string.Create(CultureInfo.InvariantCulture, $"{tests} comparisons of {families} measures were tested, those of one measure together at {design.Level.Alpha:0.########}; with no true difference anywhere about {families * design.Level.Alpha:0.#} of the measures would show one by chance."));
         }
     }
 }

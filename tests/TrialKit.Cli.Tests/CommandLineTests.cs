@@ -96,15 +96,29 @@ public class CommandLineTests
     [Theory]
     [InlineData("report", "strips.csv")]
     [InlineData("report", "trial.toml")]
+    [InlineData("report", "/dev/null")]
     [InlineData("analyze", ".")]
     public void Run_OutputOverTheTrialsOwnFiles_IsRefused(string verb, string output)
     {
         using var scratch = new Scratch();
         var trial = scratch.Copy(Example);
-        var before = Directory.EnumerateFiles(trial).Order(StringComparer.Ordinal).Select(File.ReadAllText).ToArray();
+        var before = Contents(trial);
 
         Assert.Equal(ExitCode.Usage, Cli.Run(verb, trial, "--output", Path.Combine(trial, output)).Exit);
-        Assert.Equal(before, Directory.EnumerateFiles(trial).Order(StringComparer.Ordinal).Select(File.ReadAllText));
+        Assert.Equal(before, Contents(trial));
+    }
+
+    [Fact]
+    public void Run_OutputIntoAnotherTrial_IsRefusedAlsoThroughALink()
+    {
+        using var scratch = new Scratch();
+        var trial = scratch.Copy(Example);
+        Directory.CreateSymbolicLink(scratch.In("link"), trial);
+        var before = Contents(trial);
+
+        Assert.Equal(ExitCode.Usage, Cli.Run("analyze", Example, "--output", trial).Exit);
+        Assert.Equal(ExitCode.Usage, Cli.Run("analyze", Example, "--output", scratch.In("link")).Exit);
+        Assert.Equal(before, Contents(trial));
     }
 
     [Theory]
@@ -126,4 +140,6 @@ public class CommandLineTests
 
         Assert.All(printed.Split('\n').Where(line => !line.Contains(Example, StringComparison.Ordinal)), line => Assert.True(line.Length <= 80, line));
     }
+
+    private static string[] Contents(string folder) => [.. Directory.EnumerateFiles(folder).Order(StringComparer.Ordinal).Select(File.ReadAllText)];
 }

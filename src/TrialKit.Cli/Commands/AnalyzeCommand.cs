@@ -27,7 +27,7 @@ internal static class AnalyzeCommand
     {
         if (output is not null)
         {
-            TrialFolder.KeepInputs(folder, output);
+            TrialFolder.KeepTrials(output);
         }
 
         var reading = TrialFolder.Read(folder, terminal, eachWarning: false);
@@ -49,16 +49,19 @@ internal static class AnalyzeCommand
             Write(analysis, reading, output);
             if (!quiet)
             {
-                terminal.Out.WriteLine($"Tables and analysis.json are in {output}. For a page to hand on: trialkit report {folder} --output FILE.pdf");
+                terminal.Out.WriteLine($"Tables and analysis.json are in {output}.");
+                terminal.Out.WriteLine(Next(folder));
             }
         }
         else if (!quiet)
         {
-            terminal.Out.WriteLine($"For a page to hand on: trialkit report {folder} --output FILE.pdf");
+            terminal.Out.WriteLine(Next(folder));
         }
 
         return ExitCode.Done;
     }
+
+    private static string Next(string folder) => $"For a page to hand on: trialkit report {folder} --output FILE.pdf";
 
     private static void Write(TrialAnalysis analysis, TrialReading reading, string output)
     {

@@ -38,8 +38,13 @@ internal static class CheckCommand
         if (reading.Trial is { } trial)
         {
             terminal.Out.WriteLine(trial.Title);
-            terminal.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{trial.Crop.Name}, planted {trial.Planting.Date:yyyy-MM-dd}, {TrialWords.Layout(trial)}, control {trial.Design.Control?.Label ?? "none named"}, level {trial.Design.Level.Alpha:0.##}"));
+            terminal.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{trial.Crop.Name}, planted {trial.Planting.Date:yyyy-MM-dd}, {TrialWords.Layout(trial)}, control {trial.Design.Control?.Label ?? "none named"}, level {trial.Design.Level.Alpha:0.########}"));
             terminal.Out.WriteLine();
+        }
+
+        foreach (var strip in reading.Trial?.Strips.Where(strip => !strip.IsAnalysed) ?? [])
+        {
+            terminal.WriteWrapped($"Strip {strip} is left out of the analysis: {strip.LeftOut}.", indent: 0);
         }
 
         ConsoleTable.Print(

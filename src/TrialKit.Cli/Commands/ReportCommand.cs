@@ -33,7 +33,11 @@ internal static class ReportCommand
 
     private static int Run(string folder, string output, string? paper, bool quiet, Terminal terminal)
     {
-        TrialFolder.KeepInputs(folder, output);
+        if (!output.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase))
+        {
+            throw new UsageException($"'{output}' is no name of a PDF file; a name that ends in .pdf was expected.");
+        }
+
         var reading = TrialFolder.Read(folder, terminal, eachWarning: false);
         if (reading.Trial is not { } trial)
         {

@@ -25,20 +25,13 @@ internal static class TrialFolder
         return reading;
     }
 
-    /// <summary>Refuses an output that would overwrite the trial's own files.</summary>
-    /// <exception cref="UsageException">The output is a file the folder's owner wrote.</exception>
-    public static void KeepInputs(string folder, string output)
+    /// <summary>Refuses an output folder that holds a trial: its tables could take the place of the owner's files.</summary>
+    /// <exception cref="UsageException">The folder holds <c>trial.toml</c>.</exception>
+    public static void KeepTrials(string output)
     {
-        var inside = Path.GetRelativePath(Path.GetFullPath(folder), Path.GetFullPath(output));
-        var name = Path.GetFileName(output);
-        if (inside == name && (name.EndsWith(".toml", StringComparison.OrdinalIgnoreCase) || name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) || name.EndsWith(".xlsx", StringComparison.OrdinalIgnoreCase)))
+        if (File.Exists(Path.Combine(output, "trial.toml")))
         {
-            throw new UsageException($"'{output}' may be one of the trial's own files; name another output.");
-        }
-
-        if (inside == ".")
-        {
-            throw new UsageException($"'{output}' is the trial folder itself; name a folder of its own for the output, such as '{Path.Combine(output, "results")}'.");
+            throw new UsageException($"'{output}' holds a trial; name a folder of its own for the output, such as '{Path.Combine(output, "results")}'.");
         }
     }
 }

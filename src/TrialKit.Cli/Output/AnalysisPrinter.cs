@@ -35,7 +35,7 @@ internal static class AnalysisPrinter
 
         Strips(analysis, terminal);
         SpotPrinter.Print(analysis, terminal);
-        Findings(analysis.AllFindings, terminal);
+        Findings(analysis.AllFindings, analysis.Measures.Select(measure => measure.Measure), terminal);
     }
 
     private static void Answers(TrialAnalysis analysis, ComparedPair pair, Terminal terminal)
@@ -79,7 +79,7 @@ internal static class AnalysisPrinter
     }
 
     /// <summary>Prints findings, the weightiest first.</summary>
-    public static void Findings(IEnumerable<Finding> findings, Terminal terminal)
+    public static void Findings(IEnumerable<Finding> findings, IEnumerable<Measure> measures, Terminal terminal)
     {
         var all = findings.ToArray();
         if (all.Length == 0)
@@ -90,7 +90,7 @@ internal static class AnalysisPrinter
         terminal.WriteHeading("Doubts and notes");
         foreach (var kind in all.GroupBy(finding => (finding.Id, finding.Weight)).OrderByDescending(kind => kind.Key.Weight))
         {
-            terminal.WriteWrapped($"{Weight(kind.Key.Weight)}: {FindingText.Of([.. kind])}", indent: 2);
+            terminal.WriteWrapped($"{Weight(kind.Key.Weight)}: {FindingText.Of([.. kind], measures)}", indent: 2);
         }
 
         terminal.Out.WriteLine();

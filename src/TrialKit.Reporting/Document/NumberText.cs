@@ -17,6 +17,7 @@ public static class NumberText
 
     private const char Minus = '\u2212';
     private const double StandToldInTens = 2000;
+    private const int MostDecimals = 6;
     private static readonly string[] Words = ["No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten", "Eleven", "Twelve"];
 
     /// <summary>A number with so many decimals: <c>−1,234.5</c>. A value that rounds to zero has no sign.</summary>
@@ -45,8 +46,12 @@ public static class NumberText
         return Format(RoundToPlace(value, place), Math.Max(0, -place), plus: false);
     }
 
-    /// <summary>The decimals at which the largest of several numbers has so many figures.</summary>
-    public static int DecimalsFor(double largest, int figures) => largest > 0 ? Math.Max(0, -Place(largest, figures)) : 0;
+    /// <summary>A number among others up to a largest, with so many figures of the largest: <c>65.7</c> beside <c>109.0</c>; in powers of ten where decimals would run long.</summary>
+    public static string Fitting(double value, double largest, int figures)
+    {
+        var decimals = largest > 0 ? Math.Max(0, -Place(largest, figures)) : 0;
+        return decimals <= MostDecimals ? Number(value, decimals) : value.ToString("0.##E+0", CultureInfo.InvariantCulture).Replace('-', Minus);
+    }
 
     /// <summary>A stand, in plants per acre or hectare, to the hundred: <c>31,400</c>.</summary>
     public static string Stand(double plants) => Format(RoundToPlace(plants, 2), 0, plus: false);
@@ -73,6 +78,9 @@ public static class NumberText
 
     /// <summary>A share as a percentage: 0.93 becomes <c>93 %</c>, with a space that does not break.</summary>
     public static string Percent(double share, int decimals = 0) => $"{Format(100 * share, decimals, plus: false)}\u00A0%";
+
+    /// <summary>A level with all its figures: 0.1 becomes <c>10 %</c>, 0.025 <c>2.5 %</c>.</summary>
+    public static string Level(double alpha) => string.Create(CultureInfo.InvariantCulture, $"{100 * alpha:0.######}\u00A0%");
 
     /// <summary>An interval whose ends are written by the rule given: <c>−20 to 1,190</c>.</summary>
     public static string Range(double low, double high, Func<double, string> rule)

@@ -10,18 +10,18 @@ internal static class FindingNotes
     private const int MostOnFirstPage = 3;
 
     /// <summary>Every finding.</summary>
-    public static IEnumerable<Note> All(TrialAnalysis analysis) => Of(analysis.AllFindings);
+    public static IEnumerable<Note> All(TrialAnalysis analysis) => Of(analysis.AllFindings, [.. analysis.Measures.Select(measure => measure.Measure)]);
 
     /// <summary>Findings of whatever origin.</summary>
-    public static IEnumerable<Note> Of(IEnumerable<Finding> findings) =>
+    public static IEnumerable<Note> Of(IEnumerable<Finding> findings, IReadOnlyList<Measure> measures) =>
         from kind in findings.GroupBy(finding => (finding.Id, finding.Weight))
         orderby kind.Key.Weight descending
-        select Note([.. kind]);
+        select Note([.. kind], measures);
 
     /// <summary>The few that belong on the first page: none that is merely good to know.</summary>
     public static IEnumerable<Note> Gravest(TrialAnalysis analysis) => All(analysis).Where(note => note.Weight != NoteWeight.Remark).Take(MostOnFirstPage);
 
-    private static Note Note(Finding[] kind)
+    private static Note Note(Finding[] kind, IReadOnlyList<Measure> measures)
     {
         var weight = kind[0].Weight switch
         {
@@ -29,7 +29,7 @@ internal static class FindingNotes
             FindingWeight.Caution => NoteWeight.Doubt,
             _ => NoteWeight.Grave,
         };
-        return new(weight, Heading(kind[0].Id), FindingText.Of(kind));
+        return new(weight, Heading(kind[0].Id), FindingText.Of(kind, measures));
     }
 
     // The id is made of the words that name the finding.

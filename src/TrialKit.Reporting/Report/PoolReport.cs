@@ -105,7 +105,7 @@ public static class PoolReport
 
     private static IEnumerable<Block> Doubts(PooledTrials pooled)
     {
-        var notes = FindingNotes.Of(pooled.AllFindings).ToArray();
+        var notes = FindingNotes.Of(pooled.AllFindings, [.. pooled.Comparisons.Select(comparison => comparison.Measure)]).ToArray();
         return notes.Length == 0 ? [] : [new Heading(2, "Doubts and notes"), .. notes];
     }
 }

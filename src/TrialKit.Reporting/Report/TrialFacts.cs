@@ -27,7 +27,7 @@ internal static class TrialFacts
             facts.Add(new("Visits", visits));
         }
 
-        facts.Add(new("Level", NumberText.Percent(trial.Design.Level.Alpha)));
+        facts.Add(new("Level", NumberText.Level(trial.Design.Level.Alpha)));
         return facts;
     }
 

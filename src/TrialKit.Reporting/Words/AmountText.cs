@@ -9,6 +9,7 @@ internal sealed class AmountText
     private const double HoursPerDay = 24;
     private const double DaysToldInHours = 2;
     private const int OwnFigures = 3;
+    private const int MostFiner = 3;
     private readonly Func<double, string> number;
     private readonly string unit;
 
@@ -17,16 +18,24 @@ internal sealed class AmountText
     /// <summary>The words for differences of a measure no larger than a given size.</summary>
     /// <param name="measure">The measure.</param>
     /// <param name="largest">The size of the largest difference to be told.</param>
-    public static AmountText For(Measure measure, double largest) => measure.Kind switch
+    public static AmountText For(Measure measure, double largest) => For(measure, largest, finer: 0);
+
+    /// <summary>The words for an interval that leaves out zero, with as many figures as keep its near end from looking like zero.</summary>
+    public static AmountText FineEnough(Measure measure, double largest, Interval interval) =>
+        Enumerable.Range(0, MostFiner + 1)
+            .Select(finer => For(measure, largest, finer))
+            .FirstOrDefault(text => !text.IsNothing(interval.Low) && !text.IsNothing(interval.High), For(measure, largest, MostFiner));
+
+    private static AmountText For(Measure measure, double largest, int finer) => measure.Kind switch
     {
-        MeasureKind.Stand => new(value => NumberText.StandAmount(value, largest), measure.Unit == Unit.PlantsPerAcre ? "plants an acre" : "plants a hectare"),
-        MeasureKind.Share => new(value => NumberText.Number(value, 1), "percentage points"),
-        MeasureKind.Time when largest < DaysToldInHours => new(value => NumberText.Number(value * HoursPerDay, 0), "hours"),
-        MeasureKind.Time => new(value => NumberText.Number(value, 1), "days"),
-        MeasureKind.Heat => new(value => NumberText.Number(value, 1), measure.Unit.Symbol),
-        MeasureKind.Length => new(value => NumberText.Number(value, measure.Unit == Unit.Inches ? 2 : 1), measure.Unit == Unit.Inches ? "inches" : measure.Unit.Symbol),
-        MeasureKind.Yield => new(value => NumberText.Number(value, measure.Unit == Unit.BushelsPerAcre ? 1 : 2), measure.Unit == Unit.BushelsPerAcre ? "bushels an acre" : "tonnes a hectare"),
-        _ => new(value => NumberText.Number(value, NumberText.DecimalsFor(largest, OwnFigures)), measure.Unit.Symbol),
+        MeasureKind.Stand => new(value => finer == 0 ? NumberText.StandAmount(value, largest) : NumberText.Number(value, 0), measure.Unit == Unit.PlantsPerAcre ? "plants an acre" : "plants a hectare"),
+        MeasureKind.Share => new(value => NumberText.Number(value, 1 + finer), "percentage points"),
+        MeasureKind.Time when largest < DaysToldInHours => new(value => NumberText.Number(value * HoursPerDay, finer), "hours"),
+        MeasureKind.Time => new(value => NumberText.Number(value, 1 + finer), "days"),
+        MeasureKind.Heat => new(value => NumberText.Number(value, 1 + finer), measure.Unit.Symbol),
+        MeasureKind.Length => new(value => NumberText.Number(value, (measure.Unit == Unit.Inches ? 2 : 1) + finer), measure.Unit == Unit.Inches ? "inches" : measure.Unit.Symbol),
+        MeasureKind.Yield => new(value => NumberText.Number(value, (measure.Unit == Unit.BushelsPerAcre ? 1 : 2) + finer), measure.Unit == Unit.BushelsPerAcre ? "bushels an acre" : "tonnes a hectare"),
+        _ => new(value => NumberText.Fitting(value, largest, OwnFigures + finer), measure.Unit.Symbol),
     };
 
     /// <summary>A difference with its direction: <c>8 hours sooner</c>; <c>next to none</c> where it rounds to nothing.</summary>

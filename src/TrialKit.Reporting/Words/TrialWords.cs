@@ -18,24 +18,28 @@ public static class TrialWords
     public static string Layout(StripTrial trial)
     {
         ArgumentNullException.ThrowIfNull(trial);
-        return trial.Design.Layout == Trials.Layout.Pairs
-            ? string.Create(CultureInfo.InvariantCulture, $"{trial.Blocks.Length} pairs of strips")
-            : string.Create(CultureInfo.InvariantCulture, $"{trial.Blocks.Length} blocks of {trial.Treatments.Length} treatments");
+        var blocks = trial.Blocks.Length;
+        var leftOut = trial.Strips.Count(strip => !strip.IsAnalysed);
+        var layout = trial.Design.Layout == Trials.Layout.Pairs
+            ? string.Create(CultureInfo.InvariantCulture, $"{blocks} {(blocks == 1 ? "pair" : "pairs")} of strips")
+            : string.Create(CultureInfo.InvariantCulture, $"{blocks} {(blocks == 1 ? "block" : "blocks")} of {trial.Treatments.Length} treatments");
+        return leftOut == 0 ? layout : string.Create(CultureInfo.InvariantCulture, $"{layout}, {leftOut} {(leftOut == 1 ? "strip" : "strips")} left out");
     }
 
     /// <summary>What the level means, once a page.</summary>
     public static string Level(Design design)
     {
         ArgumentNullException.ThrowIfNull(design);
-        var alpha = NumberText.Percent(design.Level.Alpha);
-        return $"Ranges are {design.Level} intervals. Shown means shown at the {alpha} level: with no true difference, {alpha} of such comparisons would show one by chance. Usually means four times in five; a smaller true difference can go unshown. Judged by {Judge(design)}.";
+        var alpha = NumberText.Level(design.Level.Alpha);
+        var judged = design.Layout == Trials.Layout.Pairs ? "comparisons" : "measures, all their comparisons together,";
+        return $"Ranges are {design.Level} intervals. Shown means shown at the {alpha} level: with no true difference, {alpha} of such {judged} would show one by chance. Usually means four times in five; a smaller true difference can go unshown. Judged by {Judge(design)}.";
     }
 
     /// <summary>What the levels of pooled results mean, once a page.</summary>
     public static string Level(PooledTrials pooled)
     {
         ArgumentNullException.ThrowIfNull(pooled);
-        return $"Ranges are {pooled.Level} intervals over sites as different as these: random effects by REML with the error of Hartung and Knapp, never below what the sites' own errors give. Shown means shown at the {NumberText.Percent(pooled.Level.Alpha)} level.";
+        return $"Ranges are {pooled.Level} intervals over sites as different as these: random effects by REML with the error of Hartung and Knapp, never below what the sites' own errors give. Shown means shown at the {NumberText.Level(pooled.Level.Alpha)} level.";
     }
 
     private static string Judge(Design design) =>

@@ -9,6 +9,8 @@ namespace TrialKit.Reporting.Words;
 /// <remarks>Treatment against control; the difference before the level, its interval beside it; a large p is never told as sameness.</remarks>
 public static class VerdictSentence
 {
+    private const int FewReplicates = 4;
+
     /// <summary>The sentence of one comparison.</summary>
     /// <param name="measure">What was compared.</param>
     /// <param name="contrast">How.</param>
@@ -21,16 +23,18 @@ public static class VerdictSentence
         if (contrast.Interval is not { } interval)
         {
             var plain = AmountText.For(measure, Math.Abs(contrast.Difference));
-            return $"{words.Opening} {plain.Directed(contrast.Difference, words)}; these strips give no measure of how sure that is.";
+            return $"Not tested, since these strips give no measure of how sure it is: {Lowered(words.Opening)} {plain.Directed(contrast.Difference, words)}.";
         }
 
         var margin = contrast.IsWithinMargin ? contrast.Equivalence!.Margin : 0;
-        var text = AmountText.For(measure, new[] { contrast.Difference, interval.Low, interval.High, margin }.Max(Math.Abs));
-        return contrast.Verdict switch
+        var largest = new[] { contrast.Difference, interval.Low, interval.High, margin }.Max(Math.Abs);
+        var text = contrast.Verdict == Verdict.Shown ? AmountText.FineEnough(measure, largest, interval) : AmountText.For(measure, largest);
+        var limit = contrast.Estimate is { Replicates: < FewReplicates } few ? $"On {NumberText.CountWord(few.Replicates).ToLowerInvariant()} {replicates} only, which is little: " : "";
+        return limit + contrast.Verdict switch
         {
-            Verdict.Shown => $"{words.Opening} {text.Directed(contrast.Difference, words)} ({text.Range(interval.Low, interval.High, words)})." + Small(contrast, text),
-            Verdict.Equivalent => $"The two are equivalent in {words.Noun} within {text.Told(margin)}, the margin set beforehand: {text.Directed(contrast.Difference, words)}, {text.Range(interval.Low, interval.High, words)} fits these strips.",
-            _ => $"No difference in {words.Noun} was shown: {text.Directed(contrast.Difference, words)}, but anything from {text.Range(interval.Low, interval.High, words)} fits these strips." + Detectable(contrast, text, replicates),
+            Verdict.Shown => $"{Opened(words.Opening, limit)} {text.Directed(contrast.Difference, words)} ({text.Range(interval.Low, interval.High, words)})." + Small(contrast, text),
+            Verdict.Equivalent => $"{Opened("The two are equivalent in", limit)} {words.Noun} within {text.Told(margin)}, the margin set beforehand: {text.Directed(contrast.Difference, words)}, and {text.Range(interval.Low, interval.High, words)} fits these strips.",
+            _ => $"{Opened("No difference in", limit)} {words.Noun} was shown: {text.Directed(contrast.Difference, words)}, but anything from {text.Range(interval.Low, interval.High, words)} fits these strips." + Detectable(contrast, text, replicates),
         };
     }
 
@@ -51,6 +55,10 @@ public static class VerdictSentence
 
     private static string Small(Contrast contrast, AmountText text) =>
         contrast.IsWithinMargin ? $" It is smaller than {text.Told(contrast.Equivalence!.Margin)}, the margin set beforehand." : "";
+
+    private static string Opened(string opening, string limit) => limit.Length > 0 ? Lowered(opening) : opening;
+
+    private static string Lowered(string opening) => char.ToLowerInvariant(opening[0]) + opening[1..];
 
     private static string Detectable(Contrast contrast, AmountText text, string replicates) =>
         contrast is { Detectable: { } detectable, Estimate: { } estimate }

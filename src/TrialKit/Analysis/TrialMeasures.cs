@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using TrialKit.Comparison;
 using TrialKit.Emergence;
 using TrialKit.Numerics;
@@ -90,12 +91,13 @@ internal static class TrialMeasures
     /// <summary>The trial's own measures: the mean over the spots of a strip.</summary>
     private static IEnumerable<StripMeasure> Own(StripTrial trial)
     {
+        var taken = new HashSet<string>(StringComparer.Ordinal);
         foreach (var values in trial.Measurements.GroupBy(value => value.Measure, Identifier.Comparer))
         {
             var byStrip = values
                 .GroupBy(value => value.Strip.Name, Identifier.Comparer)
                 .ToDictionary(strip => strip.Key, strip => strip.Select(value => value.Value).ToArray(), Identifier.Comparer);
-            var measure = new Measure(OwnId(values.Key), values.Key.Trim(), new Unit(values.First().Unit?.Trim() ?? ""), MeasureKind.Other, Better.Unsaid, IsHeadline: true);
+            var measure = new Measure(Unused($"own-{Slug(values.Key)}", taken), values.Key.Trim(), new Unit(values.First().Unit?.Trim() ?? ""), MeasureKind.Other, Better.Unsaid, IsHeadline: true);
             yield return Measure(trial, measure, byStrip, strip => Summary.Mean(strip));
         }
     }
@@ -107,8 +109,17 @@ internal static class TrialMeasures
         ? (Unit.Inches, UnitsNet.Units.LengthUnit.Inch)
         : (Unit.Centimetres, UnitsNet.Units.LengthUnit.Centimeter);
 
-    /// <summary>The id of a measure of the trial's own.</summary>
-    internal static string OwnId(string name) => $"own-{Slug(name)}";
+    // Names that differ only in signs give one slug: the later ones are numbered.
+    private static string Unused(string id, HashSet<string> taken)
+    {
+        var free = id;
+        for (var number = 2; !taken.Add(free); number++)
+        {
+            free = string.Create(CultureInfo.InvariantCulture, $"{id}-{number}");
+        }
+
+        return free;
+    }
 
     private static string Slug(string name) =>
         string.Concat(name.Trim().Select(letter => char.IsLetterOrDigit(letter) ? char.ToLowerInvariant(letter) : '-'));

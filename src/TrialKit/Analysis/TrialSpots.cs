@@ -13,7 +13,7 @@ internal static class TrialSpots
     public static ImmutableArray<SpotVariation> Of(StripTrial trial, StripSummaries strips, ImmutableArray<MeasureComparison> measures)
     {
         var byId = measures.ToDictionary(measure => measure.Measure.Id, measure => measure.Measure, StringComparer.Ordinal);
-        return [.. Stand(trial, strips).Concat(Emergence(trial)).Concat(Own(trial))
+        return [.. Stand(trial, strips).Concat(Emergence(trial)).Concat(Own(trial, measures))
             .Where(entry => byId.ContainsKey(entry.Id))
             .GroupBy(entry => entry.Id, entry => entry.Value, StringComparer.Ordinal)
             .Select(group => SpotVariation.Of(new SpotMeasure(byId[group.Key], [.. group]), trial))
@@ -33,8 +33,11 @@ internal static class TrialSpots
         where sown > 0
         select ("emergence-share", new SpotValue(spot.Strip, spot.Spot, 100 * spot.Visits.Max(visit => visit.Plants) / sown.Value));
 
-    private static IEnumerable<(string Id, SpotValue Value)> Own(StripTrial trial) =>
+    // Two names may give one slug, so a measure of the trial's own is found by its name, not by its id.
+    private static IEnumerable<(string Id, SpotValue Value)> Own(StripTrial trial, ImmutableArray<MeasureComparison> measures) =>
         from value in trial.Measurements
         where value.Strip.IsAnalysed
-        select (TrialMeasures.OwnId(value.Measure), new SpotValue(value.Strip, value.Spot, value.Value));
+        from measure in measures
+        where measure.Measure.Kind == MeasureKind.Other && Identifier.Same(measure.Measure.Label, value.Measure)
+        select (measure.Measure.Id, new SpotValue(value.Strip, value.Spot, value.Value));
 }

@@ -8,13 +8,14 @@ namespace TrialKit.Comparison;
 public static class LayoutFindings
 {
     private const int BlocksThatCanTellAnOrder = 3;
+    private const double RareChance = 0.05;
 
     /// <summary>The findings about a trial's layout.</summary>
     /// <param name="trial">The trial.</param>
     public static IEnumerable<Finding> Of(StripTrial trial)
     {
         ArgumentNullException.ThrowIfNull(trial);
-        return LeftOut(trial).Concat(Incomplete(trial)).Concat(Order(trial));
+        return LeftOut(trial).Concat(Incomplete(trial)).Concat(Planting(trial)).Concat(Order(trial));
     }
 
     private static IEnumerable<Finding> LeftOut(StripTrial trial) =>
@@ -47,11 +48,26 @@ public static class LayoutFindings
 
         var orders = trial.Strips
             .GroupBy(strip => strip.Block, Identifier.Comparer)
+            .Where(block => block.Count() == trial.Treatments.Length)
             .Select(block => string.Join('|', block.OrderBy(strip => strip.Order).Select(strip => strip.Treatment.Name.Trim().ToUpperInvariant())))
             .ToArray();
         if (orders.Length >= BlocksThatCanTellAnOrder && orders.Distinct(StringComparer.Ordinal).Count() == 1)
         {
-            yield return new("same-order", FindingWeight.Serious, string.Create(CultureInfo.InvariantCulture, $"The treatments stand in the same order in all {orders.Length} blocks: they were not randomised. A slope across the field or a half of the planter could look like a treatment."));
+            var chance = Math.Pow(Enumerable.Range(1, trial.Treatments.Length).Aggregate(1.0, (product, factor) => product * factor), 1 - orders.Length);
+            yield return new(
+                "same-order",
+                chance < RareChance ? FindingWeight.Serious : FindingWeight.Caution,
+                string.Create(CultureInfo.InvariantCulture, $"The treatments stand in the same order in all {orders.Length} complete blocks; a layout drawn at random does so with a chance of {100 * chance:0.##} %. If they were not randomised, a slope across the field or one half of the planter could look like a treatment."));
+        }
+    }
+
+    /// <summary>Treatments planted on different days within a block: what a treatment does and what a day does cannot be told apart.</summary>
+    private static IEnumerable<Finding> Planting(StripTrial trial)
+    {
+        var apart = Analysed(trial).Where(block => block.Select(strip => strip.Planted).Distinct().Skip(1).Any()).Select(block => block.Key).ToArray();
+        if (apart.Length > 0)
+        {
+            yield return new("planted-apart", FindingWeight.Serious, $"Strips of one block were planted on different days (block {string.Join(", ", apart)}): days and heat to emergence differ with the planting day whatever the treatment does, and the two cannot be told apart there.");
         }
     }
 

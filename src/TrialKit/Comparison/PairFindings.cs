@@ -15,9 +15,10 @@ internal static class PairFindings
     public static IEnumerable<Finding> Of(StripMeasure values, ImmutableArray<PairDifference> pairs, ConfidenceLevel level)
     {
         var label = values.Measure.Label;
-        foreach (var lost in Lost(values, pairs))
+        var lost = Lost(values, pairs).ToArray();
+        if (lost.Length > 0)
         {
-            yield return new("pair-incomplete", FindingWeight.Caution, $"{label}: pair {lost} has no value on one of its strips and leaves the comparison.", values.Measure.Id);
+            yield return new("pair-incomplete", FindingWeight.Caution, $"{label}: {(lost.Length == 1 ? "pair" : "pairs")} {string.Join(", ", lost)} {(lost.Length == 1 ? "has" : "have")} no value on one strip and {(lost.Length == 1 ? "leaves" : "leave")} the comparison.", values.Measure.Id);
         }
 
         switch (pairs.Length)
@@ -42,7 +43,7 @@ internal static class PairFindings
 
         if (SignFlips.SmallestP(pairs.Length) >= level.Alpha)
         {
-            yield return new("exact-p-limit", FindingWeight.Note, Text($"{label}: with {pairs.Length} pairs the exact test cannot give a p below {SignFlips.SmallestP(pairs.Length):0.###}, so it can never show a difference at {level.Alpha:0.##}."), values.Measure.Id);
+            yield return new("exact-p-limit", FindingWeight.Note, Text($"{label}: with {pairs.Length} pairs the exact test cannot give a p below {SignFlips.SmallestP(pairs.Length):0.###}, so it can never show a difference at {level.Alpha:0.########}."), values.Measure.Id);
         }
     }
 

@@ -131,7 +131,7 @@ public static class ResultTables
         ("percent_of_seeds", "of seeds dropped", row => row.Stand.PercentOfSeeds));
 
     private static ResultTable Emergence(StripSummaries strips) => ResultTable.Of<StripEmergence>(
-        "emergence",
+        "strip-emergence",
         "the event-time fit of one strip; times are of the plants that came up",
         strips.Emergence,
         ("strip", "the strip", row => row.Strip.Name),
@@ -153,13 +153,13 @@ public static class ResultTables
         ("t90_days", "90 % up", row => row.T90?.Days),
         ("spread_days", "t90 less t10", row => row.Spread?.Days),
         ("t50_heat_f_days", "heat to 50 % up by the trial's method", row => row.T50?.Heat?.FahrenheitDays),
-        ("t50_average_heat_f_days", "heat to 50 % up by the simple average above 50 F", row => row.T50?.AverageHeat?.FahrenheitDays),
+        ("t50_average50_heat_f_days", "heat to 50 % up by the simple average above 50 F", row => row.T50?.AverageHeat?.FahrenheitDays),
         ("t10_heat_f_days", "heat to 10 % up by the trial's method", row => row.T10?.Heat?.FahrenheitDays),
-        ("t10_average_heat_f_days", "heat to 10 % up by the simple average above 50 F", row => row.T10?.AverageHeat?.FahrenheitDays),
+        ("t10_average50_heat_f_days", "heat to 10 % up by the simple average above 50 F", row => row.T10?.AverageHeat?.FahrenheitDays),
         ("t90_heat_f_days", "heat to 90 % up by the trial's method", row => row.T90?.Heat?.FahrenheitDays),
-        ("t90_average_heat_f_days", "heat to 90 % up by the simple average above 50 F", row => row.T90?.AverageHeat?.FahrenheitDays),
+        ("t90_average50_heat_f_days", "heat to 90 % up by the simple average above 50 F", row => row.T90?.AverageHeat?.FahrenheitDays),
         ("spread_heat_f_days", "heat between 10 % and 90 % up by the trial's method", row => row.Spread?.Heat?.FahrenheitDays),
-        ("spread_average_heat_f_days", "heat between 10 % and 90 % up by the simple average above 50 F", row => row.Spread?.AverageHeat?.FahrenheitDays),
+        ("spread_average50_heat_f_days", "heat between 10 % and 90 % up by the simple average above 50 F", row => row.Spread?.AverageHeat?.FahrenheitDays),
         ("percent_within_24h", "up within 24 h of the first plant of their spot", row => row.PercentWithin24Hours),
         ("percent_within_48h", "up within 48 h of the first plant of their spot", row => row.PercentWithin48Hours));
 
@@ -228,8 +228,8 @@ public static class ResultTables
         ("date", "the day", row => row.First.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
         ("heat_f_days", "of the day, by the trial's method", row => row.First.Heat.FahrenheitDays),
         ("sum_f_days", "since planting, by the trial's method", row => row.First.Sum.FahrenheitDays),
-        ("average_heat_f_days", "of the day, by the simple average above 50 F", row => row.Second.Heat.FahrenheitDays),
-        ("average_sum_f_days", "since planting, by the simple average above 50 F", row => row.Second.Sum.FahrenheitDays));
+        ("average50_heat_f_days", "of the day, by the simple average above 50 F", row => row.Second.Heat.FahrenheitDays),
+        ("average50_sum_f_days", "since planting, by the simple average above 50 F", row => row.Second.Sum.FahrenheitDays));
 
     internal static ResultTable FindingsOf(IEnumerable<Finding> findings) => ResultTable.Of<Finding>(
         "findings",

@@ -57,7 +57,7 @@ internal sealed class RuleReport(TrialSettings settings, TrialTables tables, Fil
             DesignRule.PositionsDoNotGoBack => Schema.Position,
             _ => Schema.Plant,
         })),
-        StripHarvest harvest => ("harvest", tables.Harvests.At(harvest, Schema.Strip)),
+        StripHarvest harvest => ("harvest", tables.Harvests.At(harvest, violation.Rule == DesignRule.YieldIsPossible ? Schema.Weight : Schema.Strip)),
         StripMeasurement measurement => ("measures", tables.Measurements.At(measurement, Schema.Unit)),
         TemperatureSeries series => ReferenceEquals(series, tables.SoilTemperature.Series)
             ? ("soil-temperature", tables.SoilTemperature.Start!)

@@ -54,6 +54,9 @@ public enum DesignRule
     /// <summary>A strip is weighed once.</summary>
     StripWeighedOnce,
 
+    /// <summary>A strip's weight over its area stays within what a field can bear.</summary>
+    YieldIsPossible,
+
     /// <summary>A measure has one unit.</summary>
     MeasureHasOneUnit,
 

@@ -8,6 +8,9 @@ public static class DesignRules
 {
     private const double PossiblePerSeed = 4;
 
+    // Far above any grain crop, so that only a slip of units or digits is refused.
+    private const double PossibleTonnesPerHectare = 100;
+
     /// <summary>Every violation, in the order of the tables and of the records within each.</summary>
     /// <param name="draft">What a trial would hold.</param>
     public static IEnumerable<RuleViolation> Check(TrialDraft draft)
@@ -16,7 +19,7 @@ public static class DesignRules
         return Treatments(draft)
             .Concat(Strips(draft))
             .Concat(StandCounts(draft))
-            .Concat(draft.Emergence.SelectMany(spot => Visits(draft, spot)))
+            .Concat(Emergence(draft))
             .Concat(Plants(draft))
             .Concat(Harvests(draft))
             .Concat(Measurements(draft))
@@ -85,9 +88,10 @@ public static class DesignRules
 
     private static IEnumerable<RuleViolation> StandCounts(TrialDraft draft)
     {
+        var early = new HashSet<Strip>(ReferenceEqualityComparer.Instance);
         foreach (var count in draft.StandCounts)
         {
-            if (count.Date < count.Strip.Planted)
+            if (count.Date < count.Strip.Planted && early.Add(count.Strip))
             {
                 yield return BeforePlanting(count, item: null, count.Date.Value.ToDateTime(TimeOnly.MinValue), count.Strip);
             }
@@ -100,7 +104,17 @@ public static class DesignRules
         }
     }
 
-    private static IEnumerable<RuleViolation> Visits(TrialDraft draft, EmergenceSpot spot)
+    private static IEnumerable<RuleViolation> Emergence(TrialDraft draft)
+    {
+        var early = new HashSet<Strip>(ReferenceEqualityComparer.Instance);
+        return draft.Emergence.SelectMany(spot => Visits(draft, spot, early));
+    }
+
+    /// <summary>What one spot's visits break.</summary>
+    /// <param name="draft">The trial.</param>
+    /// <param name="spot">The spot.</param>
+    /// <param name="early">Strips whose planting was found to come after a visit: a wrong date is one fault, not one for each visit.</param>
+    private static IEnumerable<RuleViolation> Visits(TrialDraft draft, EmergenceSpot spot, HashSet<Strip> early)
     {
         var visits = spot.Visits;
         var seeds = SeedsExpected(draft, spot);
@@ -112,7 +126,7 @@ public static class DesignRules
         var highest = 0;
         for (var i = 0; i < visits.Length; i++)
         {
-            if (visits[i].At < spot.Strip.Planted.ToDateTime(TimeOnly.MinValue))
+            if (visits[i].At < spot.Strip.Planted.ToDateTime(TimeOnly.MinValue) && early.Add(spot.Strip))
             {
                 yield return BeforePlanting(spot, i, visits[i].At, spot.Strip);
             }
@@ -148,6 +162,7 @@ public static class DesignRules
     private static IEnumerable<RuleViolation> Plants(TrialDraft draft)
     {
         var spots = new Dictionary<(string, string), TapeSpot>();
+        var early = new HashSet<Strip>(ReferenceEqualityComparer.Instance);
         TapeSpot? spot = null;
         foreach (var plant in draft.Plants)
         {
@@ -164,7 +179,7 @@ public static class DesignRules
                 yield return Error(DesignRule.PlantListedOnce, plant, $"plant '{plant.Name}' of spot '{plant.Spot}' of strip '{plant.Strip}' is listed a second time", "each plant once in a spot");
             }
 
-            if (plant.FirstSeen is { } seen && seen < plant.Strip.Planted.ToDateTime(TimeOnly.MinValue))
+            if (plant.FirstSeen is { } seen && seen < plant.Strip.Planted.ToDateTime(TimeOnly.MinValue) && early.Add(plant.Strip))
             {
                 yield return BeforePlanting(plant, item: null, seen, plant.Strip);
             }
@@ -184,9 +199,22 @@ public static class DesignRules
         }
     }
 
-    private static IEnumerable<RuleViolation> Harvests(TrialDraft draft) =>
-        Repeats(draft.Harvests, harvest => harvest.Strip.Name, Identifier.Comparer)
-            .Select(again => Error(DesignRule.StripWeighedOnce, again, $"strip '{again.Strip}' is weighed a second time", "each strip once"));
+    private static IEnumerable<RuleViolation> Harvests(TrialDraft draft)
+    {
+        var weighed = new HashSet<string>(Identifier.Comparer);
+        foreach (var harvest in draft.Harvests)
+        {
+            if (!weighed.Add(harvest.Strip.Name))
+            {
+                yield return Error(DesignRule.StripWeighedOnce, harvest, $"strip '{harvest.Strip}' is weighed a second time", "each strip once");
+            }
+
+            if (harvest.HarvestedArea is { } area && harvest.Weight.Tonnes / area.Hectares is > PossibleTonnesPerHectare and var yield)
+            {
+                yield return Error(DesignRule.YieldIsPossible, harvest, Text($"strip '{harvest.Strip}' weighed {yield:0} t/ha as harvested"), Text($"no more than {PossibleTonnesPerHectare} t/ha"));
+            }
+        }
+    }
 
     private static IEnumerable<RuleViolation> Measurements(TrialDraft draft)
     {

@@ -8,7 +8,7 @@ public class ArrowsTests
     private static readonly string[] Folders =
     [
         "Quantities", "Trials", "Ingest", "Heat", "Stand", "Emergence", "Numerics",
-        "Comparison", "Planning", "Starter", "Money", "Results", "Export",
+        "Comparison", "Planning", "Starter", "Money", "Results", "Analysis", "Export",
     ];
 
     [Theory]
@@ -22,6 +22,8 @@ public class ArrowsTests
     [InlineData("Emergence", "Trials,Quantities,Numerics,Results,Heat")]
     [InlineData("Comparison", "Trials,Quantities,Numerics,Results")]
     [InlineData("Money", "Trials,Quantities,Numerics,Results")]
+    [InlineData("Analysis", "Trials,Quantities,Numerics,Results,Heat,Stand,Emergence,Comparison,Planning,Starter,Money")]
+    [InlineData("Export", "Trials,Quantities,Results,Heat,Stand,Emergence,Comparison,Planning,Starter,Money,Analysis")]
     public void Folder_KnowsOnlyTheFoldersItsArrowsAllow(string folder, string allowed)
     {
         var forbidden = Folders

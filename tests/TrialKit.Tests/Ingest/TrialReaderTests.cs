@@ -226,7 +226,7 @@ public class TrialReaderTests
         File.CreateSymbolicLink(Path.Combine(folder.Path, "weather.csv"), Path.Combine(outside.Path, "weather.csv"));
 
         Assert.Equal(
-            ["trial.toml:24:8: error TK506: the path 'weather.csv' leaves the trial folder; the name of a file inside the folder was expected, such as \"weather.csv\""],
+            ["weather.csv:1:1: error TK506: the path 'weather.csv' leaves the trial folder; the name of a file inside the folder was expected, such as \"weather.csv\""],
             folder.Problems());
     }
 

@@ -77,9 +77,9 @@ public class StripYieldsTests
 
     [Fact]
     public void Of_OtherUnits_ChangesNothing() =>
-        Gen.Select(Gen.Double[1, 20_000], Gen.Double[0, 60], Gen.Double[1, 5000], Gen.Double[1, 100]).Sample((pounds, moisture, length, width) =>
+        Gen.Select(Gen.Double[1e-3, 2], Gen.Double[0, 60], Gen.Double[1, 5000], Gen.Double[1, 100]).Sample((poundsPerSquareFoot, moisture, length, width) =>
         {
-            var us = Harvest(pounds, moisture) with { Length = Length.FromFeet(length), Width = Length.FromFeet(width) };
+            var us = Harvest(poundsPerSquareFoot * length * width, moisture) with { Length = Length.FromFeet(length), Width = Length.FromFeet(width) };
             var metric = us with
             {
                 Weight = Mass.FromKilograms(us.Weight.Kilograms),

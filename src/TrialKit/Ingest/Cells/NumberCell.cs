@@ -6,6 +6,9 @@ namespace TrialKit.Ingest.Cells;
 /// <summary>Numbers as cells and quantities hold them: digits with an optional sign, point and exponent; no thousands separator.</summary>
 internal static class NumberCell
 {
+    /// <summary>No quantity of a field trial comes near; beyond it a cell holds a slip, and sums of squares would overflow in the end.</summary>
+    private const double Largest = 1e15;
+
     private const int LongestNumber = 64;
 
     private static readonly SearchValues<byte> Characters = SearchValues.Create("+-0123456789.,eE"u8);
@@ -39,5 +42,5 @@ internal static class NumberCell
     }
 
     private static bool TryReadPointed(ReadOnlySpan<byte> cell, out double value) =>
-        Utf8Parser.TryParse(cell, out value, out var used) && used == cell.Length && double.IsFinite(value);
+        Utf8Parser.TryParse(cell, out value, out var used) && used == cell.Length && Math.Abs(value) <= Largest;
 }

@@ -24,7 +24,7 @@ internal static class TableProblems
         Holds(column, text), "a date of the calendar was expected, and a time from 00:00 to 23:59 when there is one");
 
     public static Problem NotDate(ProblemLocation at, string column, string text, string form) => Error("TK107", at,
-        Holds(column, text), $"a date was expected, written {form}");
+        Holds(column, text), $"a date was expected, written {form}{(text.All(char.IsAsciiDigit) ? "; in a workbook, format the column as a date" : "")}");
 
     public static Problem Fraction(ProblemLocation at, string column, string text) => Error("TK108", at,
         Holds(column, text), "a count without a fraction was expected");

@@ -54,6 +54,7 @@ internal static class TrialProblems
         DesignRule.PlantListedOnce => "TK340",
         DesignRule.PositionsDoNotGoBack => "TK341",
         DesignRule.StripWeighedOnce => "TK350",
+        DesignRule.YieldIsPossible => "TK352",
         DesignRule.MeasureHasOneUnit => "TK351",
         DesignRule.WeatherCoversEmergence => "TK360",
         _ => throw new ArgumentOutOfRangeException(nameof(rule), rule, string.Create(CultureInfo.InvariantCulture, $"Rule {rule} has no code; a rule that has one was expected.")),

@@ -10,6 +10,7 @@ internal sealed class StripIndex(ProblemList problems)
 {
     private readonly Dictionary<string, Strip> _strips = new(Identifier.Comparer);
     private readonly Dictionary<string, string?> _nearest = new(StringComparer.Ordinal);
+    private readonly HashSet<(string File, string? Sheet, string Name)> _said = [];
     private string? _lastName;
     private Strip? _lastStrip;
 
@@ -39,7 +40,13 @@ internal sealed class StripIndex(ProblemList problems)
             return strip;
         }
 
-        problems.Add(TrialProblems.UnknownStrip(cells.At(row, column), name, Nearest(name)));
+        // One fault, though every row of the strip feels it.
+        var at = cells.At(row, column);
+        if (_said.Add((at.File, at.Sheet, name)))
+        {
+            problems.Add(TrialProblems.UnknownStrip(at, name, Nearest(name)));
+        }
+
         return null;
     }
 

@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Text;
 using System.Text.Unicode;
 using TrialKit.Ingest.Messages;
+using TrialKit.Ingest.Settings;
 
 namespace TrialKit.Ingest.Tables;
 
@@ -39,6 +40,12 @@ internal sealed class Utf8Text
     public static Utf8Text? Read(string folder, string file, ProblemList problems)
     {
         var path = Path.Combine(folder, file);
+        if (FolderPath.LinksOut(folder, file))
+        {
+            problems.Add(FileProblems.LeavesFolder(ProblemLocation.StartOf(file), file));
+            return null;
+        }
+
         try
         {
             var length = new FileInfo(path).Length;

@@ -11,6 +11,9 @@ internal static class TomlReader
     /// <summary>Deeper brackets than this are refused before parsing, which would exhaust the stack.</summary>
     private const int DeepestBrackets = 64;
 
+    /// <summary>More lines with faults than this are taken for one slip that ran on.</summary>
+    private const int MostSlips = 3;
+
     /// <summary>Reads a file.</summary>
     /// <param name="text">The file.</param>
     /// <param name="problems">Takes every fault of syntax.</param>
@@ -26,8 +29,9 @@ internal static class TomlReader
         var document = SyntaxParser.Parse(text.Content, text.File, validate: true);
         if (document.HasErrors)
         {
-            // One slip makes the parser stumble on along the line: the first stumble is the slip.
-            foreach (var diagnostic in document.Diagnostics.DistinctBy(diagnostic => diagnostic.Span.Start.Line))
+            // One slip makes the parser stumble on along the line, and an open quote through the whole file: the first stumble is the slip.
+            var stumbles = document.Diagnostics.DistinctBy(diagnostic => diagnostic.Span.Start.Line).ToArray();
+            foreach (var diagnostic in stumbles.Take(stumbles.Length > MostSlips ? 1 : MostSlips))
             {
                 problems.Add(TomlProblems.Syntax(Place(text, diagnostic.Span), diagnostic.Message));
             }
