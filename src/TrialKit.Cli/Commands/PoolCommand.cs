@@ -33,10 +33,7 @@ internal static class PoolCommand
         string[] folders = [.. named.SelectMany(Expand)];
         if (output is not null)
         {
-            foreach (var folder in folders.Concat(named))
-            {
-                TrialFolder.KeepInputs(folder, output);
-            }
+            TrialFolder.KeepTrials(output);
         }
 
         var readings = folders.Select(folder => TrialFolder.Read(folder, terminal, eachWarning: false)).ToArray();

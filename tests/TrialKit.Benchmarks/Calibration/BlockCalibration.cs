@@ -10,7 +10,7 @@ internal static class BlockCalibration
     private const int Spots = 4;
     private const int Arrangements = 999;
 
-    // Strips as far apart as their spots: what four spots of a strip share is half of a spot's variance.
+    // Strips vary as much as their spots, and blocks twice as much.
     private const double StripDeviation = 1;
     private const double SpotDeviation = 1;
     private const double BlockDeviation = 2;
