@@ -3,7 +3,6 @@ using TrialKit.Numerics;
 using TrialKit.Numerics.Linear;
 using TrialKit.Numerics.Screening;
 using TrialKit.Results;
-using TrialKit.Trials;
 
 namespace TrialKit.Comparison;
 

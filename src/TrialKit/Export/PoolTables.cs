@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TrialKit.Comparison.Sites;
 using TrialKit.Results;
 
 namespace TrialKit.Export;
