@@ -59,6 +59,7 @@ internal static class CommandLine
             AnalyzeCommand.Create(terminal),
             ReportCommand.Create(terminal),
             PoolCommand.Create(terminal),
+            StarterCommand.Create(terminal),
         };
 
     private static string Words(Command command) => command.Name == "trialkit" ? command.Name : $"trialkit {command.Name}";

@@ -2,7 +2,10 @@ using System.Collections.Immutable;
 using System.Globalization;
 using TrialKit.Analysis;
 using TrialKit.Comparison;
+using TrialKit.Money;
 using TrialKit.Results;
+using TrialKit.Starter;
+using TrialKit.Starter.Flow;
 using TrialKit.Trials;
 
 namespace TrialKit;
@@ -13,9 +16,11 @@ public sealed record TrialAnalysis
     private TrialAnalysis(StripTrial trial, StripSummaries strips, TrialHeat? heat, ImmutableArray<MeasureComparison> measures, ImmutableArray<Finding> findings)
     {
         (Trial, Strips, Heat, Measures, Findings) = (trial, strips, heat, measures, findings);
+        (Starter, Money) = (StarterReview.Of(trial), TrialMoney.Of(trial, measures));
+        Flows = Starter is { } starter && trial.Planting.Speed is { } speed ? StreamFlow.Of(starter, new(speed, Pressure: null, Outlets: [])) : [];
         Spots = TrialSpots.Of(trial, strips, measures);
         Counts = TrialCounts.Of(trial, strips, measures);
-        Methods = AnalysisMethods.Of(strips, heat, measures, Spots, Counts);
+        Methods = [.. AnalysisMethods.Of(strips, heat, measures, Spots, Counts), .. AnalysisMethods.Of(Starter, Flows, Money)];
     }
 
     /// <summary>The trial that was analysed.</summary>
@@ -36,14 +41,28 @@ public sealed record TrialAnalysis
     /// <summary>Comparisons of counts beside those of their measures.</summary>
     public ImmutableArray<CountComparison> Counts { get; }
 
+    /// <summary>What is put near the seed; null when no treatment names a product.</summary>
+    public StarterReview? Starter { get; }
+
+    /// <summary>The flow of each liquid put near the seed; empty when there is none or the planter's speed is not on record.</summary>
+    public ImmutableArray<StreamFlow> Flows { get; }
+
+    /// <summary>What each difference costs and is worth; empty when the trial states neither a price nor a cost.</summary>
+    public ImmutableArray<PairBudget> Money { get; }
+
     /// <summary>What to doubt about the trial as a whole and about single strips; what concerns one measure stands with the measure.</summary>
     public ImmutableArray<Finding> Findings { get; }
 
     /// <summary>The procedures used, each once.</summary>
     public ImmutableArray<Method> Methods { get; }
 
-    /// <summary>Every finding, the trial's first, then measure by measure.</summary>
-    public IEnumerable<Finding> AllFindings => Findings.Concat(Measures.SelectMany(measure => measure.Findings)).Concat(Spots.SelectMany(spots => spots.Findings)).Concat(Counts.SelectMany(counts => counts.Findings));
+    /// <summary>Every finding: the trial's first, then of what is put near the seed, measure by measure, of spots and counts, and of money.</summary>
+    public IEnumerable<Finding> AllFindings => Findings
+        .Concat(Starter?.Findings ?? [])
+        .Concat(Measures.SelectMany(measure => measure.Findings))
+        .Concat(Spots.SelectMany(spots => spots.Findings))
+        .Concat(Counts.SelectMany(counts => counts.Findings))
+        .Concat(Money.SelectMany(budget => budget.Findings));
 
     /// <summary>The treatments compared with each other, in the order of the trial.</summary>
     public IEnumerable<ComparedPair> ComparedPairs => Measures.SelectMany(measure => measure.Contrasts).Select(contrast => contrast.Pair).Distinct();

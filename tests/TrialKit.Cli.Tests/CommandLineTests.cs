@@ -10,13 +10,14 @@ public class CommandLineTests
         var (exit, printed, _) = Cli.Run("--help");
 
         Assert.Equal(ExitCode.Done, exit);
-        Assert.All(["check", "analyze", "report"], verb => Assert.Contains(verb, printed, StringComparison.Ordinal));
+        Assert.All(["check", "analyze", "report", "starter"], verb => Assert.Contains(verb, printed, StringComparison.Ordinal));
     }
 
     [Theory]
     [InlineData("check")]
     [InlineData("analyze")]
     [InlineData("report")]
+    [InlineData("starter")]
     public void Run_HelpOfAVerb_NamesItsArgumentsAndExitCodes(string verb)
     {
         var (exit, printed, _) = Cli.Run(verb, "--help");

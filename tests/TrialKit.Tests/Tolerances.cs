@@ -134,6 +134,15 @@ internal static class Tolerances
     /// <summary>Relative. A limit neared as the square root of a ratio of a million.</summary>
     public const double SlowLimit = 5e-3;
 
+    /// <summary>Relative. There and back between two unit systems: a product and a quotient by exact factors.</summary>
+    public const double UnitRoundTrip = 1e-12;
+
+    /// <summary>Relative. A probability of a t against R's pt; both round at about 1e-14.</summary>
+    public const double ChanceOfPaying = 1e-9;
+
+    /// <summary>Relative. A salt index printed to one decimal over one printed to three: half a unit of either.</summary>
+    public const double PrintedSaltIndex = 0.006;
+
     /// <summary>Absolute. Half a unit in the last decimal printed.</summary>
     public static double Printed(int decimals) => 0.5 * Math.Pow(10, -decimals);
 

@@ -65,11 +65,7 @@ internal static class AnalyzeCommand
 
     private static void Write(TrialAnalysis analysis, TrialReading reading, string output)
     {
-        foreach (var table in ResultTables.Of(analysis))
-        {
-            WholeFile.Write(Path.Combine(output, table.Name + ".csv"), stream => CsvTables.Write(table, stream));
-        }
-
+        TrialFolder.WriteTables(ResultTables.Of(analysis), output);
         var inputs = InputFile.Of(reading).Select(file => (file.Name, file.Sha256));
         WholeFile.Write(Path.Combine(output, "analysis.json"), stream => JsonResult.Write(analysis, inputs, stream));
     }

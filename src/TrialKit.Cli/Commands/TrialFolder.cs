@@ -1,5 +1,6 @@
 using System.CommandLine;
 using TrialKit.Cli.Output;
+using TrialKit.Export;
 using TrialKit.Ingest;
 
 namespace TrialKit.Cli.Commands;
@@ -23,6 +24,15 @@ internal static class TrialFolder
         var reading = TrialReader.Read(folder);
         ProblemPrinter.Print(reading, terminal.Error, eachWarning);
         return reading;
+    }
+
+    /// <summary>Writes each table as a CSV file of its own name into a folder.</summary>
+    public static void WriteTables(IEnumerable<ResultTable> tables, string output)
+    {
+        foreach (var table in tables)
+        {
+            WholeFile.Write(Path.Combine(output, table.Name + ".csv"), stream => CsvTables.Write(table, stream));
+        }
     }
 
     /// <summary>Refuses an output folder that holds a trial: its tables could take the place of the owner's files.</summary>

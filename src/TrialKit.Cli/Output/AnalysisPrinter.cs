@@ -1,7 +1,6 @@
 using TrialKit.Comparison;
 using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Words;
-using TrialKit.Results;
 using TrialKit.Trials;
 
 namespace TrialKit.Cli.Output;
@@ -35,7 +34,13 @@ internal static class AnalysisPrinter
 
         Strips(analysis, terminal);
         SpotPrinter.Print(analysis, terminal);
-        Findings(analysis.AllFindings, analysis.Measures.Select(measure => measure.Measure), terminal);
+        if (analysis.Starter is { } starter)
+        {
+            StarterPrinter.Print(starter, analysis.Flows, analysis.Trial.Units, terminal);
+        }
+
+        MoneyPrinter.Print(analysis, terminal);
+        FindingPrinter.Print(analysis.AllFindings, [.. analysis.Measures.Select(measure => measure.Measure)], terminal);
     }
 
     private static void Answers(TrialAnalysis analysis, ComparedPair pair, Terminal terminal)
@@ -77,29 +82,4 @@ internal static class AnalysisPrinter
             [new("Strip"), new("Block"), new("Treatment"), .. measures.Select(measure => new ConsoleColumn(MeasureText.Name(measure.Measure), IsNumber: true))],
             analysis.Trial.Strips.Select((strip, index) => (string[])[strip.IsAnalysed ? strip.Name : $"{strip.Name} (out)", strip.Block, strip.Treatment.Label, .. measures.Select(measure => MeasureText.Value(measure.Measure, measure.Values.Values[index].Value))]));
     }
-
-    /// <summary>Prints findings, the weightiest first.</summary>
-    public static void Findings(IEnumerable<Finding> findings, IEnumerable<Measure> measures, Terminal terminal)
-    {
-        var all = findings.ToArray();
-        if (all.Length == 0)
-        {
-            return;
-        }
-
-        terminal.WriteHeading("Doubts and notes");
-        foreach (var kind in all.GroupBy(finding => (finding.Id, finding.Weight)).OrderByDescending(kind => kind.Key.Weight))
-        {
-            terminal.WriteWrapped($"{Weight(kind.Key.Weight)}: {FindingText.Of([.. kind], measures)}", indent: 2);
-        }
-
-        terminal.Out.WriteLine();
-    }
-
-    private static string Weight(FindingWeight weight) => weight switch
-    {
-        FindingWeight.Note => "note",
-        FindingWeight.Caution => "caution",
-        _ => "serious",
-    };
 }

@@ -29,7 +29,7 @@ internal static class PoolPrinter
             Sites(pooled, pair, terminal);
         }
 
-        AnalysisPrinter.Findings(pooled.AllFindings, pooled.Comparisons.Select(comparison => comparison.Measure), terminal);
+        FindingPrinter.Print(pooled.AllFindings, [.. pooled.Comparisons.Select(comparison => comparison.Measure)], terminal);
     }
 
     private static void Sites(PooledTrials pooled, ComparedPair pair, Terminal terminal) => ConsoleTable.Print(

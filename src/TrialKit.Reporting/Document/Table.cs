@@ -15,6 +15,9 @@ public sealed record Table(
     /// <summary>The rows, each with one cell for each column.</summary>
     public IReadOnlyList<TableRow> Rows { get; init; } = Check(Columns, Rows);
 
+    /// <summary>Whether empty cells are boxes to write in, with room for a hand.</summary>
+    public bool IsForm { get; init; }
+
     private static IReadOnlyList<TableRow> Check(IReadOnlyList<TableColumn> columns, IReadOnlyList<TableRow> rows)
     {
         if (columns.Count == 0)

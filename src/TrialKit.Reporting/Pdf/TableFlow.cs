@@ -13,6 +13,8 @@ internal sealed class TableFlow(Table table, double width, double height)
     private const double CellPadding = 2.6;
     private const double RuleWidth = 0.6;
     private const double LineHeight = 1.28;
+    private const double FormRoom = 5;
+    private const double BoxInset = 1.6;
 
     private readonly Tag tag = new(TagKind.Table);
 
@@ -169,9 +171,28 @@ internal sealed class TableFlow(Table table, double width, double height)
             .Select((text, i) => LineBreaker.Break(LineBreaker.Fragments(text, row.Strong, FigureStyle.Ink), size, columns[i].Width).ToList())
             .ToList();
         var rule = RuleWidth / 2;
-        return Chunks(cells, TagKind.TableCell, new Tag(TagKind.TableRow, tag), columns, size, room).Select(slab => new Slab(
-            slab.Height + rule,
-            [.. slab.Items, new PlacedFill(new Box(0, slab.Height, TableWidth(columns), rule), FigureStyle.Grid)]));
+        var extra = table.IsForm ? FormRoom : 0;
+        return Chunks(cells, TagKind.TableCell, new Tag(TagKind.TableRow, tag), columns, size, room - extra).Select(slab => new Slab(
+            slab.Height + extra + rule,
+            [.. slab.Items, .. Boxes(row, columns, slab.Height + extra), new PlacedFill(new Box(0, slab.Height + extra, TableWidth(columns), rule), FigureStyle.Grid)]));
+    }
+
+    /// <summary>The four sides of a box in each empty cell of a form.</summary>
+    private IEnumerable<PlacedFill> Boxes(TableRow row, IReadOnlyList<(double X, double Width)> columns, double rowHeight)
+    {
+        if (!table.IsForm)
+        {
+            yield break;
+        }
+
+        var box = rowHeight - (2 * BoxInset);
+        foreach (var (x, room) in columns.Where((_, i) => row.Cells[i].Length == 0))
+        {
+            yield return new PlacedFill(new Box(x, BoxInset, room, RuleWidth), FigureStyle.Axis);
+            yield return new PlacedFill(new Box(x, BoxInset + box - RuleWidth, room, RuleWidth), FigureStyle.Axis);
+            yield return new PlacedFill(new Box(x, BoxInset, RuleWidth, box), FigureStyle.Axis);
+            yield return new PlacedFill(new Box(x + room - RuleWidth, BoxInset, RuleWidth, box), FigureStyle.Axis);
+        }
     }
 
     // A row higher than the room on a page goes on over pages, so many lines at a time.

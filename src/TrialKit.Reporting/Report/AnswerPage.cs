@@ -23,6 +23,10 @@ internal static class AnswerPage
         {
             yield return new Heading(2, pair.ToString());
             yield return new MarkedSentences(Answers(analysis, pair), $"less with {pair.Treatment.Label}", "more");
+            foreach (var worth in analysis.Money.Where(budget => budget.Treatment == pair.Treatment && budget.Baseline == pair.Baseline).Select(budget => MoneyWords.Answer(budget, trial)).OfType<string>())
+            {
+                yield return new Paragraph(worth);
+            }
         }
 
         yield return new Paragraph(TrialWords.Level(trial.Design), TextSize.Small);

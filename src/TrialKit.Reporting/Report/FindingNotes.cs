@@ -12,7 +12,7 @@ internal static class FindingNotes
     /// <summary>Every finding.</summary>
     public static IEnumerable<Note> All(TrialAnalysis analysis) => Of(analysis.AllFindings, [.. analysis.Measures.Select(measure => measure.Measure)]);
 
-    /// <summary>Findings of whatever origin.</summary>
+    /// <summary>Some findings, and the measures whose labels they may need.</summary>
     public static IEnumerable<Note> Of(IEnumerable<Finding> findings, IReadOnlyList<Measure> measures) =>
         from kind in findings.GroupBy(finding => (finding.Id, finding.Weight))
         orderby kind.Key.Weight descending

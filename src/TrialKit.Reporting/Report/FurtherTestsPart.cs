@@ -1,7 +1,6 @@
 using TrialKit.Comparison;
 using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Words;
-using TrialKit.Results;
 
 namespace TrialKit.Reporting.Report;
 

@@ -1,4 +1,3 @@
-using TrialKit.Comparison;
 using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Words;
 

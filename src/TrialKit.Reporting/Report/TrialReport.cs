@@ -24,6 +24,8 @@ public static class TrialReport
             .. SpotPart.Of(analysis),
             .. CountPart.Of(analysis),
             .. StripPart.Of(analysis),
+            .. StarterPart.Of(analysis),
+            .. MoneyPart.Of(analysis, tones),
             .. DoubtPart.Of(analysis),
             .. MethodPart.Of(analysis, settings),
         ];

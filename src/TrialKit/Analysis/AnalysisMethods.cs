@@ -5,6 +5,8 @@ using TrialKit.Heat;
 using TrialKit.Money;
 using TrialKit.Results;
 using TrialKit.Stand;
+using TrialKit.Starter;
+using TrialKit.Starter.Flow;
 
 namespace TrialKit.Analysis;
 
@@ -37,6 +39,14 @@ internal static class AnalysisMethods
             }
         }
     }
+
+    /// <summary>Those of what is put near the seed and of money.</summary>
+    public static IEnumerable<Method> Of(StarterReview? starter, ImmutableArray<StreamFlow> flows, ImmutableArray<PairBudget> budgets) =>
+    [
+        .. starter is null ? [] : StarterReview.Methods,
+        .. flows.Take(1).Select(_ => StreamFlow.Method),
+        .. budgets.Take(1).Select(_ => PairBudget.Method),
+    ];
 
     private static IEnumerable<Method> Comparisons(MeasureComparison measure)
     {

@@ -55,6 +55,20 @@ public static class JsonResult
         json.WriteEndObject();
     }
 
+    /// <summary>Writes tables alone, in the same form.</summary>
+    /// <param name="tables">The tables.</param>
+    /// <param name="stream">Where to; it stays open.</param>
+    public static void Write(IEnumerable<ResultTable> tables, Stream stream)
+    {
+        ArgumentNullException.ThrowIfNull(tables);
+        using var json = new Utf8JsonWriter(stream, Options);
+        json.WriteStartObject();
+        json.WriteNumber("schema_version", ResultTables.SchemaVersion);
+        json.WriteString("program", $"TrialKit {Library.Version}");
+        Tables(json, tables);
+        json.WriteEndObject();
+    }
+
     private static void Inputs(Utf8JsonWriter json, IEnumerable<(string Name, string Sha256)> inputs)
     {
         json.WriteStartArray("inputs");

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TrialKit.Results;
 
 namespace TrialKit.Export;
 

@@ -35,6 +35,8 @@ public static class ResultTables
             Spacing(analysis.Strips),
             Depth(analysis.Strips),
             Yields(analysis.Strips),
+            .. StarterTables.Of(analysis),
+            .. MoneyTables.Of(analysis),
             Heat(analysis),
             FindingsOf(analysis.AllFindings),
             MethodsOf(analysis.Methods),

@@ -29,10 +29,14 @@ internal static class DraftBuilder
                 settings.RowSpacing ?? Length.FromMeters(1),
                 settings.RowSpacing is null ? null : settings.Seeds,
                 settings.Depth,
-                settings.Germination),
+                settings.Germination)
+            {
+                Speed = settings.Speed,
+            },
             Design = Design(settings),
             Heat = new HeatSettings(settings.Heat ?? crop.Heat, settings.CountPlantingDay),
             GrainPrice = settings.GrainPrice,
+            Money = settings.Money,
             Treatments = settings.Treatments,
             Strips = tables.Strips.Items,
             StandCounts = tables.StandCounts.Items,

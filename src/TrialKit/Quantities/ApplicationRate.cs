@@ -1,4 +1,5 @@
 using System.Globalization;
+using UnitsNet;
 
 namespace TrialKit.Quantities;
 
@@ -6,8 +7,11 @@ namespace TrialKit.Quantities;
 /// <remarks>Finite, never negative. The default is zero weight.</remarks>
 public readonly record struct ApplicationRate
 {
-    private const double LitresPerGallon = 3.785411784;
-    private const double KilogramsPerPound = 0.45359237;
+    /// <summary>Litres in a U.S. gallon, exact (NIST Handbook 44, Appendix C).</summary>
+    internal const double LitresPerGallon = 3.785411784;
+
+    /// <summary>Kilograms in a pound, exact (NIST Handbook 44, Appendix C).</summary>
+    internal const double KilogramsPerPound = 0.45359237;
 
     private ApplicationRate(double perHectare, bool isVolume) => (PerHectare, IsVolume) = (perHectare, isVolume);
 
@@ -37,6 +41,19 @@ public readonly record struct ApplicationRate
     /// <exception cref="ArgumentOutOfRangeException">Negative, infinite or NaN.</exception>
     public static ApplicationRate FromPoundsPerAcre(double pounds) =>
         new(Guard.NotNegative(pounds, "pounds per acre") * KilogramsPerPound / Land.HectaresPerAcre, isVolume: false);
+
+    /// <summary>A part of the rate.</summary>
+    /// <param name="share">0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Negative, infinite or NaN.</exception>
+    public ApplicationRate Times(double share) => new(PerHectare * Guard.NotNegative(share, "a share of a rate"), IsVolume);
+
+    /// <summary>The rate as a weight; null when it is a volume and the density is not known.</summary>
+    /// <param name="density">Weight per volume, above zero; not needed for a weight.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A density that is zero, negative, infinite or NaN.</exception>
+    public ApplicationRate? Weighed(Density? density) =>
+        !IsVolume ? this
+        : density is { } known ? FromKilogramsPerHectare(PerHectare * Guard.Positive(known.KilogramsPerLiter, "density, kg/L", nameof(density)))
+        : null;
 
     /// <inheritdoc/>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{PerHectare:R} {(IsVolume ? "L" : "kg")}/ha");

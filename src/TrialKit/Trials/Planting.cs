@@ -9,4 +9,8 @@ namespace TrialKit.Trials;
 /// <param name="Seeds">Seeds dropped per area; null when not recorded.</param>
 /// <param name="Depth">Depth aimed at; null when not recorded.</param>
 /// <param name="Germination">Germination of the seed tag; null when not recorded.</param>
-public sealed record Planting(DateOnly Date, Length RowSpacing, SeedingRate? Seeds, Length? Depth, Ratio? Germination);
+public sealed record Planting(DateOnly Date, Length RowSpacing, SeedingRate? Seeds, Length? Depth, Ratio? Germination)
+{
+    /// <summary>Speed of the planter, above zero; null when not recorded. It sets the flow of a liquid product.</summary>
+    public Speed? Speed { get; init; }
+}

@@ -7,4 +7,11 @@ namespace TrialKit.Trials;
 /// <param name="Soil">Soil as described.</param>
 /// <param name="Tillage">Tillage as described.</param>
 /// <param name="PreviousCrop">The crop before.</param>
-public sealed record Site(string? Name, double? Latitude, double? Longitude, string? Soil, string? Tillage, string? PreviousCrop);
+public sealed record Site(string? Name, double? Latitude, double? Longitude, string? Soil, string? Tillage, string? PreviousCrop)
+{
+    /// <summary>The soil's class; null when not given. It is never taken from <see cref="Soil"/>.</summary>
+    public SoilClass? SoilClass { get; init; }
+
+    /// <summary>Cation exchange capacity of the topsoil, meq per 100 g (cmol per kg); null when not given.</summary>
+    public double? CationExchange { get; init; }
+}

@@ -41,6 +41,9 @@ public sealed class StripTrial
     /// <summary>Net price of grain; null when not given.</summary>
     public GrainPrice? GrainPrice => draft.GrainPrice;
 
+    /// <summary>What else is said of money.</summary>
+    public MoneySettings Money => draft.Money;
+
     /// <summary>The treatments in the order they were written down.</summary>
     public ImmutableArray<Treatment> Treatments => draft.Treatments;
 

@@ -33,6 +33,9 @@ public sealed record TrialDraft
     /// <summary>Net price of grain; null when not given.</summary>
     public GrainPrice? GrainPrice { get; init; }
 
+    /// <summary>What else is said of money.</summary>
+    public MoneySettings Money { get; init; } = new();
+
     /// <summary>The treatments in the order they were written down.</summary>
     public required ImmutableArray<Treatment> Treatments { get; init; }
 

@@ -22,6 +22,7 @@ public class ArrowsTests
     [InlineData("Emergence", "Trials,Quantities,Numerics,Results,Heat")]
     [InlineData("Comparison", "Trials,Quantities,Numerics,Results")]
     [InlineData("Money", "Trials,Quantities,Numerics,Results")]
+    [InlineData("Starter", "Trials,Quantities,Numerics,Results")]
     [InlineData("Analysis", "Trials,Quantities,Numerics,Results,Heat,Stand,Emergence,Comparison,Planning,Starter,Money")]
     [InlineData("Export", "Trials,Quantities,Results,Heat,Stand,Emergence,Comparison,Planning,Starter,Money,Analysis")]
     public void Folder_KnowsOnlyTheFoldersItsArrowsAllow(string folder, string allowed)

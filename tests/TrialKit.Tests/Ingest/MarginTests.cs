@@ -15,7 +15,7 @@ public class MarginTests
     }
 
     [Theory]
-    [InlineData("yeild = \"3 bu/ac\"", "TK216")]
+    [InlineData("yeild = \"3 bu/ac\"", "TK223")]
     [InlineData("yield = 3", "TK204")]
     [InlineData("yield = \"3 d\"", "TK206")]
     [InlineData("yield = \"-3 bu/ac\"", "TK209")]

@@ -53,10 +53,10 @@ public class TrialReaderTests
         Assert.Equal(("chains", "Drag chains"), (treatment.Name, treatment.Label));
         Assert.Equal(1.40, treatment.Cost!.Value.PerAcre, Tolerances.ClosedForm);
         var product = Assert.Single(treatment.Products);
-        Assert.Equal(Placement.InFurrow, product.Placement);
+        Assert.Equal(new PlacedShare(Placement.InFurrow, 1), product.Placements.Single());
         Assert.True(product.Rate.IsVolume);
         Assert.Equal(5, product.Rate.PerAcreUs, Tolerances.ClosedForm);
-        Assert.Equal(11.65, product.Density!.Value.PoundsPerUSGallon, Tolerances.ClosedForm);
+        Assert.Equal(11.65, LiquidDensity.PoundsPerGallon(product.Density!.Value), Tolerances.ClosedForm);
         Assert.Equal(new NutrientAnalysis(10, 34, 0, 0), product.Analysis);
     }
 

@@ -12,6 +12,8 @@ internal static class UnitKinds
 
     private const double FluidOuncesPerGallon = 128;
 
+    private const double MinutesPerHour = 60;
+
     public static UnitKind Length { get; } = new("length", ["ft", "in", "yd", "cm", "m"], "30 in");
 
     public static UnitKind Weight { get; } = new("weight", ["lb", "kg", "t"], "56 lb");
@@ -35,6 +37,16 @@ internal static class UnitKinds
     public static UnitKind Heat { get; } = new("heat", ["F-days", "C-days"], "10 F-days");
 
     public static UnitKind Yield { get; } = new("yield", ["bu/ac", "t/ha", "kg/ha", "lb/ac"], "3 bu/ac");
+
+    public static UnitKind CationExchange { get; } = new("cation exchange capacity", ["meq/100g", "cmol/kg"], "14 meq/100g");
+
+    public static UnitKind Speed { get; } = new("speed", ["mph", "km/h"], "5 mph");
+
+    public static UnitKind Land { get; } = new("area of land", ["ac", "ha"], "1200 ac");
+
+    public static UnitKind WorkingTime { get; } = new("working time", ["h/ac", "min/ac", "h/ha", "min/ha"], "2 min/ac");
+
+    public static UnitKind Pressure { get; } = new("pressure", ["psi", "bar", "kPa"], "20 psi");
 
     public static Length ToLength(double value, string unit) => unit switch
     {
@@ -73,7 +85,7 @@ internal static class UnitKinds
     {
         "seeds/ac" => Quantities.SeedingRate.FromPerAcre(value),
         "seeds/ha" => Quantities.SeedingRate.FromPerHectare(value),
-        "seeds/m2" => Quantities.SeedingRate.FromPerHectare(value * Land.SquareMetresPerHectare),
+        "seeds/m2" => Quantities.SeedingRate.FromPerHectare(value * Quantities.Land.SquareMetresPerHectare),
         _ => throw Unknown(unit, SeedingRate),
     };
 
@@ -89,9 +101,40 @@ internal static class UnitKinds
 
     public static Density ToProductDensity(double value, string unit) => unit switch
     {
-        "lb/gal" => Density.FromPoundsPerUSGallon(value),
+        "lb/gal" => LiquidDensity.FromPoundsPerGallon(value),
         "kg/L" => Density.FromKilogramsPerLiter(value),
         _ => throw Unknown(unit, ProductDensity),
+    };
+
+    public static Speed ToSpeed(double value, string unit) => unit switch
+    {
+        "mph" => UnitsNet.Speed.FromMilesPerHour(value),
+        "km/h" => UnitsNet.Speed.FromKilometersPerHour(value),
+        _ => throw Unknown(unit, Speed),
+    };
+
+    public static Area ToLand(double value, string unit) => unit switch
+    {
+        "ac" => Area.FromSquareMeters(value * Quantities.Land.SquareMetresPerAcre),
+        "ha" => Area.FromHectares(value),
+        _ => throw Unknown(unit, Land),
+    };
+
+    public static double ToHoursPerHectare(double value, string unit) => unit switch
+    {
+        "h/ac" => value / Quantities.Land.HectaresPerAcre,
+        "min/ac" => value / MinutesPerHour / Quantities.Land.HectaresPerAcre,
+        "h/ha" => value,
+        "min/ha" => value / MinutesPerHour,
+        _ => throw Unknown(unit, WorkingTime),
+    };
+
+    public static Pressure ToPressure(double value, string unit) => unit switch
+    {
+        "psi" => UnitsNet.Pressure.FromPoundsForcePerSquareInch(value),
+        "bar" => UnitsNet.Pressure.FromBars(value),
+        "kPa" => UnitsNet.Pressure.FromKilopascals(value),
+        _ => throw Unknown(unit, Pressure),
     };
 
     private static ArgumentOutOfRangeException Unknown(string unit, UnitKind kind) =>

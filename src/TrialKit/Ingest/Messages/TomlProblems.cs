@@ -48,7 +48,28 @@ internal static class TomlProblems
     public static Problem OtherCurrency(ProblemLocation at, string key, string found, string earlier) => Error("TK215", at,
         $"{Wording.Quote(key)} is in {Wording.Quote(found)} where {Wording.Quote(earlier)} was used before", "one currency was expected throughout");
 
-    public static Problem NoMeasure(ProblemLocation at, string key, IReadOnlyList<string> known) => Error("TK216", at,
+    public static Problem DensityMissing(ProblemLocation at, string written) => Error("TK216", at,
+        $"the rate is the volume {Wording.Quote(written)} and there is no 'density'", "the weight of a volume was expected, written density = \"11.65 lb/gal\"; without it the nutrients cannot be weighed");
+
+    public static Problem SharesNotOne(ProblemLocation at, string key, double sum) => Error("TK217", at,
+        $"the shares under {Wording.Quote(key)} add up to {Wording.Number(sum)}", "shares that add up to 1 were expected, such as { in-furrow = 0.4, 2x2 = 0.6 }");
+
+    public static Problem AnalysisAboveWhole(ProblemLocation at, string text, double total) => Error("TK218", at,
+        $"'analysis' is {Wording.Quote(text)}, {Wording.Number(total)} % in all", "100 % or less was expected");
+
+    public static Problem UnknownMaterial(ProblemLocation at, string name, IReadOnlyList<string> known) => Error("TK219", at,
+        $"the material {Wording.Quote(name)} is not known", $"one of {Wording.Or(known)} was expected; the nearest is {Wording.Quote(NearestName.Of(name, known))}");
+
+    public static Problem MixtureAboveWhole(ProblemLocation at, double sum) => Error("TK220", at,
+        $"the shares under 'made_from' add up to {Wording.Number(sum)}", "shares of the product's weight that add up to 1 or less were expected; the rest is water");
+
+    public static Problem PriceWithoutDensity(ProblemLocation at, string written) => Error("TK221", at,
+        $"'price' is {Wording.Quote(written)}, and the rate is not in that kind of unit", "a density that turns volume into weight was expected, or a price in the unit of the rate");
+
+    public static Problem TimeWithoutWage(ProblemLocation at) => Error("TK222", at,
+        "working time is given and there is no 'wage' under [money]", "what an hour costs was expected, written wage = \"25 $/h\"");
+
+    public static Problem NoMeasure(ProblemLocation at, string key, IReadOnlyList<string> known) => Error("TK223", at,
         $"{Wording.Quote(key)} under [design.margin] is no measure", $"the nearest known measure is {Wording.Quote(NearestName.Of(key, known))}, of {string.Join(", ", known)}; one of your own is written own-NAME");
 
     private static Problem Error(string code, ProblemLocation at, string found, string expected) =>

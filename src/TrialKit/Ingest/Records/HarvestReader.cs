@@ -65,12 +65,12 @@ internal sealed class HarvestReader(TableSource source, StripIndex strips, Probl
             return null;
         }
 
-        if (percent is >= 0 and <= LargestMoisture)
+        if (percent is >= 0 and < LargestMoisture)
         {
             return Ratio.FromPercent(percent);
         }
 
-        problems.Add(TableProblems.OutOfRange(cells.At(row, column), column.Header, cells.Written(row, column), "a moisture from 0 to 60 %"));
+        problems.Add(TableProblems.OutOfRange(cells.At(row, column), column.Header, cells.Written(row, column), "a moisture from 0 to under 60 %"));
         return null;
     }
 }

@@ -18,6 +18,8 @@ internal static class SettingsReader
     private const string Us = "us";
     private const string Metric = "metric";
 
+    private static readonly Dictionary<string, SoilClass> SoilClasses = Enum.GetValues<SoilClass>().ToDictionary(soil => soil.ToString().ToLowerInvariant(), StringComparer.Ordinal);
+
     /// <summary>Reads the settings; every fault is added to the problems, and what is sound is returned all the same.</summary>
     public static TrialSettings Read(string folder, ProblemList problems)
     {
@@ -46,12 +48,12 @@ internal static class SettingsReader
         };
         settings = settings with { Crop = crop, Dates = dates };
         settings = ReadUnits(settings, root, problems);
-        settings = settings with { Site = ReadSite(root) };
+        settings = settings with { Site = ReadSite(root, problems) };
         settings = ReadPlanting(settings, root, problems);
         settings = TreatmentReader.Read(settings, root, money, problems);
         settings = ReadDesign(settings, root, problems);
         settings = ReadWeather(settings, root, folder, problems);
-        settings = settings with { GrainPrice = money.ReadPrice(root, crop) };
+        settings = money.ReadMoney(settings, root, crop);
         root.Finish();
         return settings;
     }
@@ -71,7 +73,7 @@ internal static class SettingsReader
 
     private static UnitSystem System(string? choice) => choice == Metric ? UnitSystem.Metric : UnitSystem.Us;
 
-    private static Site? ReadSite(TomlSection root)
+    private static Site? ReadSite(TomlSection root, ProblemList problems)
     {
         if (root.Section("site", "[site]") is not { } section)
         {
@@ -84,7 +86,11 @@ internal static class SettingsReader
             section.Number("longitude", -180, 180, "a longitude from -180 to 180 degrees"),
             section.Text("soil"),
             section.Text("tillage"),
-            section.Text("previous_crop"));
+            section.Text("previous_crop"))
+        {
+            SoilClass = section.Choice("soil_class", [.. SoilClasses.Keys]) is { } soil ? SoilClasses[soil] : null,
+            CationExchange = Positive(section.Quantity("cec", UnitKinds.CationExchange), "cec", problems)?.Value,
+        };
         section.Finish();
         return site;
     }
@@ -108,6 +114,7 @@ internal static class SettingsReader
                 : null,
             Depth = Length(section, "depth", problems),
             Germination = Share(section, "germination", above: 0, most: 100, problems),
+            Speed = Positive(section.Quantity("speed", UnitKinds.Speed), "speed", problems) is { } speed ? UnitKinds.ToSpeed(speed.Value, speed.Unit) : null,
         };
         section.Finish();
         return settings;

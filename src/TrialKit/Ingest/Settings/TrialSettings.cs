@@ -35,6 +35,8 @@ internal sealed record TrialSettings
 
     public Ratio? Germination { get; init; }
 
+    public Speed? Speed { get; init; }
+
     public Layout? Layout { get; init; }
 
     /// <summary>The control; null when none is named or the name is not known.</summary>
@@ -57,7 +59,12 @@ internal sealed record TrialSettings
 
     public GrainPrice? GrainPrice { get; init; }
 
+    public MoneySettings Money { get; init; } = new();
+
     public ImmutableArray<Treatment> Treatments { get; init; } = [];
+
+    /// <summary>Where working time of a treatment stands first; null when none is given.</summary>
+    public ProblemLocation? TimePlace { get; init; }
 
     /// <summary>Whether every treatment could be read; when not, a strip of a treatment that is not among them may be right.</summary>
     public bool KnowsTreatments { get; init; }

@@ -168,6 +168,45 @@ internal sealed class TomlSection(TomlMap map, string name, ProblemList problems
         }
     }
 
+    /// <summary>A sum of money.</summary>
+    /// <param name="key">The key.</param>
+    /// <param name="example">How to write one.</param>
+    public MoneyText? Sum(string key, string example)
+    {
+        switch (Find(key))
+        {
+            case null:
+                return null;
+            case TomlNumber number:
+                problems.Add(TomlProblems.BareNumber(number.At, key, number.Written, "$", ["$"]));
+                return null;
+            case TomlText text when QuantityText.TrySplit(text.Value, out var amount, out var currency) && currency.Length > 0 && !currency.Contains('/', StringComparison.Ordinal):
+                return new MoneyText(amount, currency, string.Empty, text.At, text.Value);
+            case TomlText text:
+                problems.Add(TomlProblems.NotQuantity(text.At, key, text.Value, example));
+                return null;
+            case var other:
+                Wrong<string>(other, key, $"a sum of money, written \"{example}\"");
+                return null;
+        }
+    }
+
+    /// <summary>The shares of a section, each a number above 0 and up to 1.</summary>
+    /// <returns>The keys with their shares; null with errors added when one is no share.</returns>
+    public IReadOnlyList<(string Key, ProblemLocation At, double Share)>? Shares()
+    {
+        var shares = new List<(string, ProblemLocation, double)>();
+        foreach (var (key, at) in Keys)
+        {
+            if (Number(key, double.Epsilon, 1, "a share above 0 and up to 1") is { } share)
+            {
+                shares.Add((key, at, share));
+            }
+        }
+
+        return shares.Count == map.Entries.Count && shares.Count > 0 ? shares : null;
+    }
+
     /// <summary>A section within the section.</summary>
     public TomlSection? Section(string key, string title)
     {

@@ -2,7 +2,6 @@ using System.Text.Json;
 using TrialKit.Comparison;
 using TrialKit.Comparison.Sites;
 using TrialKit.Quantities;
-using TrialKit.Results;
 using TrialKit.Tests.Numerics;
 
 namespace TrialKit.Tests.Comparison.Sites;

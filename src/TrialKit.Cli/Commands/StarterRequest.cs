@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using TrialKit.Quantities;
+using TrialKit.Trials;
+using UnitsNet;
+using UnitSystem = TrialKit.Quantities.UnitSystem;
+
+namespace TrialKit.Cli.Commands;
+
+/// <summary>What the command line asks of <c>trialkit starter</c>.</summary>
+internal sealed record StarterRequest
+{
+    public string? Folder { get; init; }
+
+    public string? Output { get; init; }
+
+    public string? Sheet { get; init; }
+
+    public bool Quiet { get; init; }
+
+    public string Name { get; init; } = "starter";
+
+    public ApplicationRate? Rate { get; init; }
+
+    public Density? Density { get; init; }
+
+    public NutrientAnalysis? Analysis { get; init; }
+
+    public ImmutableArray<PlacedShare> Placements { get; init; } = [];
+
+    public string? Crop { get; init; }
+
+    public Length? RowSpacing { get; init; }
+
+    public SoilClass? Soil { get; init; }
+
+    public double? CationExchange { get; init; }
+
+    public Speed? Speed { get; init; }
+
+    public Pressure? Pressure { get; init; }
+
+    public ImmutableArray<double> Outlets { get; init; } = [];
+
+    public int? Rows { get; init; }
+
+    public UnitSystem? Units { get; init; }
+}

@@ -1,0 +1,89 @@
+using TrialKit.Money;
+using TrialKit.Reporting.Document;
+using TrialKit.Trials;
+
+namespace TrialKit.Reporting.Words;
+
+/// <summary>What a difference costs and is worth, in sentences.</summary>
+public static class MoneyWords
+{
+    /// <summary>What the chances rest on.</summary>
+    public const string Basis = "The chances hold for this field and this year only, with the price taken as known and no other knowledge than these strips (a flat prior). Each is of one comparison by itself.";
+
+    /// <summary>The sentences, the cost first.</summary>
+    public static IEnumerable<string> Of(PairBudget budget, StripTrial trial)
+    {
+        ArgumentNullException.ThrowIfNull(budget);
+        ArgumentNullException.ThrowIfNull(trial);
+        var text = new MoneyText(trial.Units, trial.Crop.Bushel);
+        yield return Cost(budget, text);
+        if (budget is { BreakEven: { } breakEven } && trial.GrainPrice is { } price)
+        {
+            yield return BreakEven(budget, breakEven, text.Of(price), text);
+        }
+
+        if (budget.At is { } at)
+        {
+            yield return Net(budget, at, text);
+            if (Chance(budget, at) is { } chance)
+            {
+                yield return chance;
+            }
+        }
+        else
+        {
+            foreach (var reason in budget.Findings.Where(finding => finding.Id is "money-no-yield" or "money-no-price"))
+            {
+                yield return reason.Message;
+            }
+        }
+    }
+
+    /// <summary>The answer in one sentence, where there is a worth; null otherwise.</summary>
+    public static string? Answer(PairBudget budget, StripTrial trial)
+    {
+        ArgumentNullException.ThrowIfNull(budget);
+        ArgumentNullException.ThrowIfNull(trial);
+        return budget.At is { } at ? $"{Net(budget, at, new(trial.Units, trial.Crop.Bushel))} {Chance(budget, at)}".TrimEnd() : null;
+    }
+
+    private static string Cost(PairBudget budget, MoneyText text) => budget.Cost.PerHectare switch
+    {
+        0 => $"By what is stated, {budget.Treatment.Label} and {budget.Baseline.Label} cost the same.",
+        < 0 => $"With {budget.Treatment.Label}, {text.Of(Size(budget))} is saved against {budget.Baseline.Label}.",
+        _ => $"The added cost of {budget.Treatment.Label} over {budget.Baseline.Label} is {text.Of(budget.Cost)}.",
+    };
+
+    private static string BreakEven(PairBudget budget, Quantities.GrainYieldDifference breakEven, string price, MoneyText text) => budget.Cost.PerHectare switch
+    {
+        0 => $"At {price} net any gain of yield pays.",
+        < 0 => $"At {price} net a loss of yield up to {text.Of(Quantities.GrainYieldDifference.FromKilogramsPerHectare(-breakEven.KilogramsPerHectare))} is paid for by the saving.",
+        _ => $"At {price} net it takes {text.Of(breakEven)} more grain to pay for that.",
+    };
+
+    private static string Net(PairBudget budget, MoneyPoint at, MoneyText text)
+    {
+        var range = at is { Low: { } low, High: { } high }
+            ? $" ({NumberText.Range(text.Value(low), text.Value(high), value => NumberText.Difference(value, 2))})"
+            : "";
+        return $"After its cost the yield difference found with {budget.Treatment.Label} is worth {NumberText.Difference(text.Value(at.Net), 2)} {text.AreaUnit(at.Net.Currency)}{range}.";
+    }
+
+    private static string? Chance(PairBudget budget, MoneyPoint at) =>
+        at is { Pays: { } pays, PaysWithMargin: { } margin } && budget.AboveZero is { } above
+            ? $"The chance that it pays is {Percent(pays)}{WithMargin(budget, margin)}; that yield is higher at all, {Percent(above)}."
+            : null;
+
+    // Without an added cost there is nothing to be repaid with a margin.
+    private static string WithMargin(PairBudget budget, Quantities.Probability chance) =>
+        budget.Cost.PerHectare > 0 ? $"; that it pays with {NumberText.Number(budget.Margin.Percent, 0)}\u00A0% to spare, {Percent(chance)}" : "";
+
+    private static string Percent(Quantities.Probability chance) => chance.Value switch
+    {
+        > 0 and < 0.01 => "under 1\u00A0%",
+        > 0.99 and < 1 => "over 99\u00A0%",
+        var value => NumberText.Percent(value),
+    };
+
+    private static Quantities.MoneyPerArea Size(PairBudget budget) => Quantities.MoneyPerArea.FromPerHectare(Math.Abs(budget.Cost.PerHectare), budget.Cost.Currency);
+}

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using TrialKit.Money;
+
+namespace TrialKit.Export;
+
+/// <summary>What differences cost and are worth, as tables.</summary>
+internal static class MoneyTables
+{
+    public static IEnumerable<ResultTable> Of(TrialAnalysis analysis) => [Costs(analysis.Money), Budgets(analysis.Money), Curves(analysis.Money)];
+
+    private static ResultTable Costs(ImmutableArray<PairBudget> budgets) => ResultTable.Of(
+        "money-costs",
+        "one line of the costs of a treatment against another",
+        budgets.SelectMany(budget => budget.Costs.Select(line => (Budget: budget, Owner: budget.Treatment, Line: line)).Concat(budget.BaselineCosts.Select(line => (Budget: budget, Owner: budget.Baseline, Line: line)))),
+        ("treatment", "the treatment", row => row.Budget.Treatment.Name),
+        ("baseline", "what it is compared with", row => row.Budget.Baseline.Name),
+        ("of", "whose cost it is; the baseline's is saved", row => row.Owner.Name),
+        ("kind", "stated, saved, product, machine or time", row => row.Line.Kind),
+        ("what", "what it is for", row => row.Line.What),
+        ("per_ac", "money per acre", row => row.Line.Amount.PerAcre),
+        ("per_ha", "money per hectare", row => row.Line.Amount.PerHectare),
+        ("currency", "as written", row => row.Line.Amount.Currency));
+
+    private static ResultTable Budgets(ImmutableArray<PairBudget> budgets) => ResultTable.Of(
+        "money",
+        "what one treatment costs and is worth against another",
+        budgets,
+        ("treatment", "the treatment", row => row.Treatment.Name),
+        ("baseline", "what it is compared with", row => row.Baseline.Name),
+        ("currency", "as written", row => row.Cost.Currency),
+        ("cost_per_ac", "net added cost", row => row.Cost.PerAcre),
+        ("cost_per_ha", "net added cost", row => row.Cost.PerHectare),
+        ("price_per_t", "of grain, net of hauling and drying", row => row.At?.Price.PerKilogram * 1000),
+        ("break_even_kg_per_ha", "the yield difference that pays for the cost", row => row.BreakEven?.KilogramsPerHectare),
+        ("added_returns_per_ha", "of the budget", row => row.Budget?.AddedReturns),
+        ("reduced_costs_per_ha", "of the budget", row => row.Budget?.ReducedCosts),
+        ("added_costs_per_ha", "of the budget", row => row.Budget?.AddedCosts),
+        ("reduced_returns_per_ha", "of the budget", row => row.Budget?.ReducedReturns),
+        ("net_per_ac", "worth of the difference found above its cost", row => row.At?.Net.PerAcre),
+        ("net_per_ha", "worth of the difference found above its cost", row => row.At?.Net.PerHectare),
+        ("net_low_per_ha", "at the lower end of the yield interval", row => row.At?.Low?.PerHectare),
+        ("net_high_per_ha", "at the upper end of the yield interval", row => row.At?.High?.PerHectare),
+        ("p_yield_higher", "chance that the true yield difference is above zero", row => row.AboveZero?.Value),
+        ("p_pays", "chance that it pays", row => row.At?.Pays?.Value),
+        ("margin_percent", "margin over the cost", row => row.Margin.Percent),
+        ("p_pays_with_margin", "chance that it pays with the margin", row => row.At?.PaysWithMargin?.Value));
+
+    private static ResultTable Curves(ImmutableArray<PairBudget> budgets) => ResultTable.Of(
+        "money-curves",
+        "worth and chance at one price and one cost",
+        budgets.SelectMany(budget => budget.OverPrice.Select(point => (Budget: budget, Over: "price", Point: point)).Concat(budget.OverCost.Select(point => (Budget: budget, Over: "cost", Point: point)))),
+        ("treatment", "the treatment", row => row.Budget.Treatment.Name),
+        ("baseline", "what it is compared with", row => row.Budget.Baseline.Name),
+        ("over", "what is varied: price or cost", row => row.Over),
+        ("price_per_t", "net price of grain", row => row.Point.Price.PerKilogram * 1000),
+        ("cost_per_ha", "net added cost", row => row.Point.Cost.PerHectare),
+        ("break_even_kg_per_ha", "the yield difference that pays", row => row.Point.BreakEven.KilogramsPerHectare),
+        ("net_per_ha", "worth of the difference found above its cost", row => row.Point.Net.PerHectare),
+        ("net_low_per_ha", "at the lower end of the yield interval", row => row.Point.Low?.PerHectare),
+        ("net_high_per_ha", "at the upper end of the yield interval", row => row.Point.High?.PerHectare),
+        ("p_pays", "chance that it pays", row => row.Point.Pays?.Value),
+        ("p_pays_with_margin", "chance that it pays with the margin", row => row.Point.PaysWithMargin?.Value));
+}

@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using TrialKit.Quantities;
+
+namespace TrialKit.Trials;
+
+/// <summary>The materials that limits and salt indices speak of.</summary>
+/// <remarks>Analyses are the usual ones of the trade; densities as printed in extension tables (pounds per U.S. gallon). A product's own label overrides both.</remarks>
+public static class Materials
+{
+    /// <summary>Every material.</summary>
+    public static ImmutableArray<Material> All { get; } =
+    [
+        Dry("ammonium nitrate", "34-0-0"),
+        Dry("ammonium sulfate", "21-0-0-24S", "AMS"),
+        Dry("urea", "46-0-0"),
+        Liquid("UAN-28", "28-0-0", 10.66, "10.65 to 10.67 at 60 F", "UAN 28", "28 % UAN", "urea ammonium nitrate", "UAN"),
+        Liquid("UAN-32", "32-0-0", 11.06, null, "UAN 32", "32 % UAN"),
+        Dry("anhydrous ammonia", "82-0-0", "NH3"),
+        Liquid("ammonium thiosulfate", "12-0-0-26S", 11.04, "11.5 is printed too", "ATS", "12-0-0-26"),
+        Liquid("potassium thiosulfate", "0-0-25-17S", 12.2, "value from memory", "KTS", "0-0-25-17"),
+        Liquid("10-34-0", "10-34-0", 11.65, "11.4 is printed too", "ammonium polyphosphate", "APP"),
+        Liquid("11-37-0", "11-37-0", 11.6, null),
+        Liquid("7-21-7", "7-21-7", 11.0, "up to 11.2 is printed"),
+        Liquid("4-10-10", "4-10-10", 10.3, null),
+        Liquid("9-18-9", "9-18-9", 11.1, "value from memory"),
+        Liquid("6-24-6", "6-24-6", 11.1, "value from memory"),
+        new("3-18-18", [], Analysis("3-18-18"), Density: null, "no density on record"),
+        Dry("diammonium phosphate", "18-46-0", "DAP", "18-46-0"),
+        Dry("monoammonium phosphate", "11-52-0", "MAP", "11-52-0"),
+        Dry("triple superphosphate", "0-45-0", "TSP"),
+        Dry("monopotassium phosphate", "0-52-34", "MKP"),
+        Dry("potassium chloride", "0-0-60", "KCl", "muriate of potash"),
+        Dry("potassium nitrate", "13-0-44", "KNO3"),
+        Dry("potassium sulfate", "0-0-50-17S", "K2SO4", "sulfate of potash"),
+    ];
+
+    /// <summary>The material of that name, without regard to case; null when there is none.</summary>
+    public static Material? Find(string name) =>
+        All.FirstOrDefault(material => Identifier.Same(material.Name, name) || material.OtherNames.Contains(name, Identifier.Comparer));
+
+    /// <summary>The material that a product is, by a name of it within the product's name, the longest first; else by its analysis; null when neither tells.</summary>
+    public static Material? Recognise(Product product)
+    {
+        ArgumentNullException.ThrowIfNull(product);
+        var words = Words(product.Name);
+        var named =
+            from material in All
+            from name in material.OtherNames.Add(material.Name)
+            where words.Contains(Words(name), StringComparison.Ordinal)
+            orderby name.Length descending
+            select material;
+        return named.FirstOrDefault()
+            ?? (product.Analysis is { } analysis ? All.FirstOrDefault(material => material.Analysis == analysis) : null);
+    }
+
+    // Words are set between spaces, so that only whole ones are found: the material urea is not within a name such as ureaform.
+    private static string Words(string text) =>
+        $" {string.Join(' ', text.ToUpperInvariant().Split([' ', ',', ';', '(', ')', '/', '%'], StringSplitOptions.RemoveEmptyEntries))} ";
+
+    private static Material Dry(string name, string analysis, params ImmutableArray<string> others) => new(name, others, Analysis(analysis), Density: null, DensityNote: null);
+
+    private static Material Liquid(string name, string analysis, double poundsPerGallon, string? note, params ImmutableArray<string> others) =>
+        new(name, others, Analysis(analysis), LiquidDensity.FromPoundsPerGallon(poundsPerGallon), note);
+
+    private static NutrientAnalysis Analysis(string text) =>
+        NutrientAnalysis.TryParse(text, out var analysis) ? analysis : throw new ArgumentException($"'{text}' is no analysis; one such as 10-34-0 was expected.", nameof(text));
+}
