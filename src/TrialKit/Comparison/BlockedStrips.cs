@@ -29,18 +29,19 @@ internal static class BlockedStrips
         findings.AddRange(BlockFindings.Of(values, anova));
         findings.AddRange(ResidualChecks.Of(values.Measure, anova, strips));
         findings.AddRange(MeasureMargin.Findings(values.Measure, trial));
+        var contrasts = Contrasts(anova, strips, trial.Design, values.Measure.Unit, MeasureMargin.Of(values.Measure, trial));
         return new(
             values,
             [.. strips.Treatments.Select((treatment, index) => new TreatmentMean(treatment, anova.Design.Replicates[index], anova.Means[index]))],
-            Contrasts(anova, strips, trial.Design, values.Measure.Unit, MeasureMargin.Of(values.Measure, trial)),
+            contrasts,
             Pairs: null,
-            Tests(anova, strips, observed, values.Measure.Unit, trial.Design),
+            Tests(anova, strips, observed, values.Measure.Unit, trial.Design, contrasts),
             [.. findings]);
     }
 
-    private static BlockTests Tests(BlockAnova anova, JoinedStrips strips, double[] observed, Unit unit, Design design)
+    private static BlockTests Tests(BlockAnova anova, JoinedStrips strips, double[] observed, Unit unit, Design design, ImmutableArray<Contrast> contrasts)
     {
-        var pairwise = PairwiseComparisons.Of(anova, strips, design);
+        var pairwise = PairwiseComparisons.Of(anova, strips, design, contrasts);
         return new(Table(anova, unit), [.. strips.Entries.Select((entry, index) => new StripValue(entry.Strip, anova.Residuals[index]))])
         {
             Randomization = BlockRankTests.Randomization(anova, observed),

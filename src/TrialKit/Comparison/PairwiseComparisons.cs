@@ -11,7 +11,11 @@ namespace TrialKit.Comparison;
 internal static class PairwiseComparisons
 {
     /// <summary>The pairs; none without an error to judge them by.</summary>
-    public static ImmutableArray<PairwiseComparison> Of(BlockAnova anova, JoinedStrips strips, Design design)
+    /// <param name="anova">The analysis.</param>
+    /// <param name="strips">Its strips.</param>
+    /// <param name="design">The design.</param>
+    /// <param name="contrasts">The comparisons of the verdict, whose p need not be integrated again.</param>
+    public static ImmutableArray<PairwiseComparison> Of(BlockAnova anova, JoinedStrips strips, Design design, ImmutableArray<Contrast> contrasts)
     {
         if (anova.Error.Status != FStatus.Defined || anova.Treatments.P is not { } overall)
         {
@@ -19,8 +23,7 @@ internal static class PairwiseComparisons
         }
 
         var degrees = anova.Error.DegreesOfFreedom;
-        var control = strips.ControlIndex(design);
-        var dunnett = control >= 0 ? ContrastFamily.AgainstControl(anova, control, design.Level) : null;
+        var isAgainstControl = strips.ControlIndex(design) >= 0;
         var tukey = ContrastFamily.AllPairs(anova, design.Level);
         var pairs = Pairs(strips.Treatments.Length).ToArray();
         var errors = pairs.Select(pair => anova.DifferenceStandardError(pair.Treatment, pair.Baseline)!.Value).ToArray();
@@ -35,9 +38,15 @@ internal static class PairwiseComparisons
             LeastSignificantDifference.Of(errors[index], degrees, design.Level.Alpha),
             Probability.Of(alone[index]),
             Probability.Of(Math.Max(alone[index], overall)),
-            Probability.Of(tukey.P(t[index])),
+            (isAgainstControl ? null : Judged(pair)) ?? Probability.Of(tukey.P(t[index])),
             Probability.Of(holm[index]),
-            dunnett is not null && (pair.Treatment == control || pair.Baseline == control) ? Probability.Of(dunnett.P(t[index])) : null))];
+            isAgainstControl ? Judged(pair) : null))];
+
+        Probability? Judged((int Treatment, int Baseline) pair)
+        {
+            var (treatment, baseline) = (strips.Treatments[pair.Treatment], strips.Treatments[pair.Baseline]);
+            return contrasts.FirstOrDefault(contrast => (contrast.Treatment == treatment && contrast.Baseline == baseline) || (contrast.Treatment == baseline && contrast.Baseline == treatment))?.P;
+        }
     }
 
     /// <summary>The letters of each treatment.</summary>
