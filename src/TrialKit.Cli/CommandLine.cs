@@ -60,6 +60,7 @@ internal static class CommandLine
             ReportCommand.Create(terminal),
             ForecastCommand.Create(terminal),
             HeatCommand.Create(terminal),
+            PoolCommand.Create(terminal),
             StarterCommand.Create(terminal),
         };
 

@@ -18,7 +18,9 @@ public sealed record TrialAnalysis
         (Trial, Strips, Heat, Forecast, Measures, Findings) = (trial, strips, heat, forecast, measures, findings);
         (Starter, Money) = (StarterReview.Of(trial), TrialMoney.Of(trial, measures));
         Flows = Starter is { } starter && trial.Planting.Speed is { } speed ? StreamFlow.Of(starter, new(speed, Pressure: null, Outlets: [])) : [];
-        Methods = [.. AnalysisMethods.Of(strips, heat, forecast, measures), .. AnalysisMethods.Of(Starter, Flows, Money)];
+        Spots = TrialSpots.Of(trial, strips, measures);
+        Counts = TrialCounts.Of(trial, strips, measures);
+        Methods = [.. AnalysisMethods.Of(strips, heat, forecast, measures, Spots, Counts), .. AnalysisMethods.Of(Starter, Flows, Money)];
     }
 
     /// <summary>The trial that was analysed.</summary>
@@ -36,6 +38,12 @@ public sealed record TrialAnalysis
     /// <summary>Each measure with its comparison, in a fixed order.</summary>
     public ImmutableArray<MeasureComparison> Measures { get; }
 
+    /// <summary>How measures taken at several spots vary between strips and between spots.</summary>
+    public ImmutableArray<SpotVariation> Spots { get; }
+
+    /// <summary>Comparisons of counts beside those of their measures.</summary>
+    public ImmutableArray<CountComparison> Counts { get; }
+
     /// <summary>What is put near the seed; null when no treatment names a product.</summary>
     public StarterReview? Starter { get; }
 
@@ -51,10 +59,12 @@ public sealed record TrialAnalysis
     /// <summary>The procedures used, each once.</summary>
     public ImmutableArray<Method> Methods { get; }
 
-    /// <summary>Every finding: the trial's first, then of what is put near the seed, measure by measure, and of money.</summary>
+    /// <summary>Every finding: the trial's first, then of what is put near the seed, measure by measure, of spots and counts, and of money.</summary>
     public IEnumerable<Finding> AllFindings => Findings
         .Concat(Starter?.Findings ?? [])
         .Concat(Measures.SelectMany(measure => measure.Findings))
+        .Concat(Spots.SelectMany(spots => spots.Findings))
+        .Concat(Counts.SelectMany(counts => counts.Findings))
         .Concat(Money.SelectMany(budget => budget.Findings));
 
     /// <summary>The treatments compared with each other, in the order of the trial.</summary>

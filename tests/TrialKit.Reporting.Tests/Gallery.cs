@@ -62,7 +62,7 @@ internal static class Gallery
     public static ReportDocument Named(string name, PageSize size = PageSize.Letter) =>
         new(name == "title of 200 letters" ? Words(200) : "Closing chains (invented numbers)", "A trial", "en-US", size, Footer, Documents[name]());
 
-    public static IReadOnlyList<IFigure> Figures() => [Curves(2), Curves(7), Pairs(6), Pairs(40), Pairs(1), Forest(), Means(), Heat(), Spacing(), Window(1), Window(60), Methods()];
+    public static IReadOnlyList<IFigure> Figures() => [Curves(2), Curves(7), Pairs(6), Pairs(40), Pairs(1), Forest(), ForestOfSites(), Means(), Heat(), Spacing(), Window(1), Window(60), Methods()];
 
     public static EmergenceCurvesFigure Curves(int treatments, string name = "treatment") => new(
         Planted,
@@ -80,6 +80,17 @@ internal static class Gallery
         "90 % interval 0.2 to 0.5",
         1,
         "The mean difference was 0.3 days, 0.2 to 0.5.");
+
+    public static ForestOfSitesFigure ForestOfSites() => new(
+        "chains less none, bu/ac",
+        [
+            new("north", "+1.4 (−2.6 to +5.5)", new(-2.6, 1.4, 5.5), 0.5),
+            new("a site of a very long name, on the hill behind the elevator", "+7.6 (−2.1 to +17.2)", new(-2.1, 7.6, 17.2), 0.2),
+            new("south", "0.0 (−1.0 to +1.0)", new(-1, 0, 1), 0.3),
+        ],
+        new("together", "+1.9 (−3.1 to +6.0)", new(-3.1, 1.9, 6), 1),
+        new(-6, 1.9, 9),
+        "No difference was shown over three sites.");
 
     public static ForestOfMeasuresFigure Forest() => new(
         "less with chains",

@@ -33,6 +33,7 @@ internal static class AnalysisPrinter
         }
 
         Strips(analysis, terminal);
+        SpotPrinter.Print(analysis, terminal);
         if (analysis.Starter is { } starter)
         {
             StarterPrinter.Print(starter, analysis.Flows, analysis.Trial.Units, terminal);

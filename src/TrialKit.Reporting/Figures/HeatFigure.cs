@@ -79,10 +79,10 @@ public sealed class HeatFigure(
         }
     }
 
-    // Event names hang from the top of the plot, left of the curve, each on a line of its own.
+    // Event names stand where the curve leaves room, each on a line of its own: hung from the top while the curve is low, stacked on the floor once it is high.
     private void DrawEvents(Pen pen, Chart chart, List<(HeatDay Day, double Sum)> sums)
     {
-        var placed = 0;
+        var (hung, stacked) = (0, 0);
         foreach (var each in events.OrderBy(each => each.Date))
         {
             var i = each.Date.DayNumber - days[0].Date.DayNumber;
@@ -92,15 +92,15 @@ public sealed class HeatFigure(
             }
 
             var x = chart.X(i);
-            var y = chart.Data.Top + 12 + (placed * 13);
-            pen.Line(x, y + 6, x, chart.Data.Bottom, FigureStyle.Axis, FigureStyle.HairStroke);
+            var isHigh = chart.Y(sums[i].Sum) < chart.Data.MidY;
+            var y = isHigh ? chart.Data.Bottom - 9 - (stacked++ * 13) : chart.Data.Top + 12 + (hung++ * 13);
+            pen.Line(x, isHigh ? chart.Y(sums[i].Sum) : y + 6, x, chart.Data.Bottom, FigureStyle.Axis, FigureStyle.HairStroke);
             pen.Dot(x, chart.Y(sums[i].Sum), FigureStyle.StripDot, FigureStyle.Treatments[0]);
             var text = Pen.Shorten(each.Text, chart.Data.Width);
             var width = Pen.Width(text);
-            var start = Math.Clamp(x - (width / 2), chart.Data.Left + 2, chart.Data.Right - width);
+            var start = Math.Clamp(isHigh ? x - width - 5 : x - (width / 2), chart.Data.Left + 2, Math.Max(chart.Data.Left + 2, chart.Data.Right - width));
             pen.Box(SKRect.Create(start - 2, y - 6, width + 4, 12), SKColors.White);
             pen.Text(text, start, y, FigureStyle.Ink);
-            placed++;
         }
     }
 

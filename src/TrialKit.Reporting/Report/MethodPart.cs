@@ -1,4 +1,5 @@
 using TrialKit.Reporting.Document;
+using TrialKit.Results;
 
 namespace TrialKit.Reporting.Report;
 
@@ -7,11 +8,14 @@ internal static class MethodPart
 {
     private const int PrintedDigits = 16;
 
-    public static IEnumerable<Block> Of(TrialAnalysis analysis, ReportSettings settings)
+    public static IEnumerable<Block> Of(TrialAnalysis analysis, ReportSettings settings) => Of(analysis.Methods, settings);
+
+    /// <summary>The methods and files of whatever was computed.</summary>
+    public static IEnumerable<Block> Of(IEnumerable<Method> methods, ReportSettings settings)
     {
         yield return new Heading(2, "Methods");
         yield return new Paragraph("The strip is the unit of comparison. Spots within a strip are averaged first: more spots make a strip's figure better known and never stand in for another strip.");
-        yield return new BulletList([.. analysis.Methods.Select(method => RichText.Of(method.Name, Emphasis.Strong).Then($". {method.Source}."))]);
+        yield return new BulletList([.. methods.Select(method => RichText.Of(method.Name, Emphasis.Strong).Then($". {method.Source}."))]);
         yield return new Heading(2, "Data");
         yield return new Table(
             "Files read",

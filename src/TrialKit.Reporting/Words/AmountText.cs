@@ -41,6 +41,9 @@ internal sealed class AmountText
     /// <summary>A difference with its direction: <c>8 hours sooner</c>; <c>next to none</c> where it rounds to nothing.</summary>
     public string Directed(double value, MeasureWords words) => IsNothing(value) ? "next to none" : $"{WithUnit(Size(value))} {Direction(value, words)}";
 
+    /// <summary>A size with its unit: <c>3 bushels an acre</c>.</summary>
+    public string Told(double value) => WithUnit(Size(value));
+
     /// <summary>A size alone, where the unit was just said: <c>8</c>.</summary>
     public string Size(double value) => number(Math.Abs(value));
 

@@ -32,6 +32,18 @@ public static class TrialWords
         ArgumentNullException.ThrowIfNull(design);
         var alpha = NumberText.Level(design.Level.Alpha);
         var judged = design.Layout == Trials.Layout.Pairs ? "comparisons" : "measures, all their comparisons together,";
-        return $"Ranges are {design.Level} intervals. Shown means shown at the {alpha} level: with no true difference, {alpha} of such {judged} would show one by chance. Usually means four times in five.";
+        return $"Ranges are {design.Level} intervals. Shown means shown at the {alpha} level: with no true difference, {alpha} of such {judged} would show one by chance. Usually means four times in five; a smaller true difference can go unshown. Judged by {Judge(design)}.";
     }
+
+    /// <summary>What the levels of pooled results mean, once a page.</summary>
+    public static string Level(PooledTrials pooled)
+    {
+        ArgumentNullException.ThrowIfNull(pooled);
+        return $"Ranges are {pooled.Level} intervals over sites as different as these: random effects by REML with the error of Hartung and Knapp, never below what the sites' own errors give. Shown means shown at the {NumberText.Level(pooled.Level.Alpha)} level.";
+    }
+
+    private static string Judge(Design design) =>
+        design.Layout == Trials.Layout.Pairs ? "the paired t test"
+        : design.Control is null ? "Tukey's test of all pairs of treatments"
+        : "Dunnett's test of each treatment against the control";
 }

@@ -1,4 +1,5 @@
 using TrialKit.Comparison;
+using TrialKit.Comparison.Sites;
 using TrialKit.Reporting.Document;
 using TrialKit.Results;
 
@@ -25,13 +26,35 @@ public static class VerdictSentence
             return $"Not tested, since these strips give no measure of how sure it is: {Lowered(words.Opening)} {plain.Directed(contrast.Difference, words)}.";
         }
 
-        var largest = new[] { contrast.Difference, interval.Low, interval.High }.Max(Math.Abs);
+        var margin = contrast.IsWithinMargin ? contrast.Equivalence!.Margin : 0;
+        var largest = new[] { contrast.Difference, interval.Low, interval.High, margin }.Max(Math.Abs);
         var text = contrast.Verdict == Verdict.Shown ? AmountText.FineEnough(measure, largest, interval) : AmountText.For(measure, largest);
         var limit = contrast.Estimate is { Replicates: < FewReplicates } few ? $"On {NumberText.CountWord(few.Replicates).ToLowerInvariant()} {replicates} only, which is little: " : "";
-        return limit + (contrast.Verdict == Verdict.Shown
-            ? $"{Opened(words.Opening, limit)} {text.Directed(contrast.Difference, words)} ({text.Range(interval.Low, interval.High, words)})."
-            : $"{Opened("No difference in", limit)} {words.Noun} was shown: {text.Directed(contrast.Difference, words)}, but anything from {text.Range(interval.Low, interval.High, words)} fits these strips." + Detectable(contrast, text, replicates));
+        return limit + contrast.Verdict switch
+        {
+            Verdict.Shown => $"{Opened(words.Opening, limit)} {text.Directed(contrast.Difference, words)} ({text.Range(interval.Low, interval.High, words)})." + Small(contrast, text),
+            Verdict.Equivalent => $"{Opened("The two are equivalent in", limit)} {words.Noun} within {text.Told(margin)}, the margin set beforehand: {text.Directed(contrast.Difference, words)}, and {text.Range(interval.Low, interval.High, words)} fits these strips.",
+            _ => $"{Opened("No difference in", limit)} {words.Noun} was shown: {text.Directed(contrast.Difference, words)}, but anything from {text.Range(interval.Low, interval.High, words)} fits these strips." + Detectable(contrast, text, replicates),
+        };
     }
+
+    /// <summary>The sentence of one comparison over several sites.</summary>
+    /// <param name="pooled">What the sites together showed.</param>
+    public static string Of(PooledComparison pooled)
+    {
+        ArgumentNullException.ThrowIfNull(pooled);
+        var words = MeasureWords.Of(pooled.Measure);
+        var (difference, interval, another) = (pooled.Reml.Estimate.Value, pooled.Interval, pooled.Reml.Prediction!.Value);
+        var text = AmountText.For(pooled.Measure, new[] { difference, interval.Low, interval.High, another.Low, another.High }.Max(Math.Abs));
+        var sites = $"{NumberText.CountWord(pooled.Sites.Length).ToLowerInvariant()} sites";
+        var found = pooled.Verdict == Verdict.Shown
+            ? $"{words.Opening} {text.Directed(difference, words)} over {sites} ({text.Range(interval.Low, interval.High, words)})."
+            : $"No difference in {words.Noun} was shown over {sites}: {text.Directed(difference, words)}, but anything from {text.Range(interval.Low, interval.High, words)} fits them.";
+        return $"{found} At another site like these anything from {text.Range(another.Low, another.High, words)} is to be expected.";
+    }
+
+    private static string Small(Contrast contrast, AmountText text) =>
+        contrast.IsWithinMargin ? $" It is smaller than {text.Told(contrast.Equivalence!.Margin)}, the margin set beforehand." : "";
 
     private static string Opened(string opening, string limit) => limit.Length > 0 ? Lowered(opening) : opening;
 

@@ -13,7 +13,7 @@ namespace TrialKit.Analysis;
 /// <summary>The procedures that an analysis used, each once, in the order of the work.</summary>
 internal static class AnalysisMethods
 {
-    public static ImmutableArray<Method> Of(StripSummaries strips, TrialHeat? heat, TrialForecast? forecast, ImmutableArray<MeasureComparison> measures)
+    public static ImmutableArray<Method> Of(StripSummaries strips, TrialHeat? heat, TrialForecast? forecast, ImmutableArray<MeasureComparison> measures, ImmutableArray<SpotVariation> spots, ImmutableArray<CountComparison> counts)
     {
         var methods = new List<Method>();
         Add(!strips.Stands.IsEmpty, StandCounts.Method);
@@ -28,6 +28,8 @@ internal static class AnalysisMethods
         Add(!strips.Depths.IsEmpty, SeedDepth.Method);
         Add(!strips.Yields.IsEmpty, StripYields.Method);
         methods.AddRange(measures.SelectMany(Comparisons));
+        Add(!spots.IsEmpty, SpotVariation.Method);
+        methods.AddRange(counts.Select(comparison => comparison.Method));
         return [.. methods.Distinct()];
 
         void Add(bool used, Method method)
@@ -57,16 +59,26 @@ internal static class AnalysisMethods
         foreach (var contrast in measure.Contrasts)
         {
             yield return contrast.JudgedBy;
+            if (contrast.Equivalence is { } equivalence)
+            {
+                yield return equivalence.Method;
+            }
         }
 
-        if (measure.Pairs?.SignFlips is { } flips)
+        Method?[] beside =
+        [
+            measure.Pairs?.SignFlips?.Method,
+            measure.Pairs?.SignedRank?.Method,
+            measure.Pairs?.SignedRankPratt?.Method,
+            measure.Pairs?.Signs?.Test?.Method,
+            measure.Pairs?.Median?.Method,
+            measure.Blocks?.Randomization?.Method,
+            measure.Blocks?.Friedman?.Method,
+            measure.Blocks?.NonAdditivity?.Method,
+        ];
+        foreach (var method in beside.OfType<Method>())
         {
-            yield return flips.Method;
-        }
-
-        if (measure.Pairs?.SignedRank is { } ranks)
-        {
-            yield return ranks.Method;
+            yield return method;
         }
     }
 }

@@ -21,32 +21,46 @@ internal static class BlockedStrips
             return new(values, PairedStrips.StripMeans(values, trial.Treatments), [], Pairs: null, Blocks: null, [.. findings]);
         }
 
+        double[] observed = [.. strips.Entries.Select(entry => entry.Value)];
         var anova = BlockAnova.Of(
-            [.. strips.Entries.Select(entry => entry.Value)],
+            observed,
             [.. strips.Entries.Select(entry => strips.BlockIndex(entry.Strip))],
             [.. strips.Entries.Select(entry => strips.TreatmentIndex(entry.Strip))]);
         findings.AddRange(BlockFindings.Of(values, anova));
+        findings.AddRange(ResidualChecks.Of(values.Measure, anova, strips));
+        findings.AddRange(MeasureMargin.Findings(values.Measure, trial));
+        var contrasts = Contrasts(anova, strips, trial.Design, values.Measure.Unit, MeasureMargin.Of(values.Measure, trial));
         return new(
             values,
             [.. strips.Treatments.Select((treatment, index) => new TreatmentMean(treatment, anova.Design.Replicates[index], anova.Means[index]))],
-            Contrasts(anova, strips, trial.Design, values.Measure.Unit),
+            contrasts,
             Pairs: null,
-            new BlockTests(Table(anova, values.Measure.Unit), [.. strips.Entries.Select((entry, index) => new StripValue(entry.Strip, anova.Residuals[index]))]),
+            Tests(anova, strips, observed, values.Measure.Unit, trial.Design, contrasts),
             [.. findings]);
     }
 
-    private static ImmutableArray<Contrast> Contrasts(BlockAnova anova, JoinedStrips strips, Design design, Unit unit)
+    private static BlockTests Tests(BlockAnova anova, JoinedStrips strips, double[] observed, Unit unit, Design design, ImmutableArray<Contrast> contrasts)
     {
-        var control = design.Control is { } named ? strips.Treatments.IndexOf(strips.Treatments.FirstOrDefault(treatment => Identifier.Same(treatment.Name, named.Name))!) : -1;
-        var indices = Enumerable.Range(0, strips.Treatments.Length).ToArray();
-        var pairs = control >= 0
-            ? indices.Where(index => index != control).Select(index => (index, control)).ToArray()
-            : [.. indices.SelectMany(first => indices.Where(second => second < first).Select(second => (first, second)))];
-        var family = control >= 0 ? ContrastFamily.AgainstControl(anova, control, design.Level) : ContrastFamily.AllPairs(anova, design.Level);
-        return [.. pairs.Select(pair => Contrast(anova, strips, pair.Item1, pair.Item2, family, design.Level, unit))];
+        var pairwise = PairwiseComparisons.Of(anova, strips, design, contrasts);
+        return new(Table(anova, unit), [.. strips.Entries.Select((entry, index) => new StripValue(entry.Strip, anova.Residuals[index]))])
+        {
+            Randomization = BlockRankTests.Randomization(anova, observed),
+            Friedman = BlockRankTests.Friedman(anova, observed),
+            NonAdditivity = NonAdditivity.Of(anova) is { F: { } f, P: { } p } test ? new(f, 1, test.DegreesOfFreedom, Probability.Of(p), Methods.NonAdditivity) : null,
+            Efficiency = anova.BlockEfficiency,
+            Pairwise = pairwise,
+            Letters = PairwiseComparisons.Letters(anova, strips, pairwise, design.Level),
+        };
     }
 
-    private static Contrast Contrast(BlockAnova anova, JoinedStrips strips, int treatment, int baseline, ContrastFamily family, ConfidenceLevel level, Unit unit)
+    private static ImmutableArray<Contrast> Contrasts(BlockAnova anova, JoinedStrips strips, Design design, Unit unit, double? margin)
+    {
+        var control = strips.ControlIndex(design);
+        var family = control >= 0 ? ContrastFamily.AgainstControl(anova, control, design.Level) : ContrastFamily.AllPairs(anova, design.Level);
+        return [.. strips.ComparedPairs(design).Select(pair => Contrast(anova, strips, pair.Treatment, pair.Baseline, family, design.Level, unit, margin))];
+    }
+
+    private static Contrast Contrast(BlockAnova anova, JoinedStrips strips, int treatment, int baseline, ContrastFamily family, ConfidenceLevel level, Unit unit, double? margin)
     {
         var difference = anova.Difference(treatment, baseline);
         if (anova.Error.Status != FStatus.Defined || anova.DifferenceStandardError(treatment, baseline) is not { } error)
@@ -66,7 +80,10 @@ internal static class BlockedStrips
             new Interval(difference - half, difference + half, level),
             family.DetectableInErrors(Comparison.Contrast.DetectablePower) * error,
             level,
-            family.Method);
+            family.Method)
+        {
+            Equivalence = margin is { } known ? Equivalence.Of(estimate, known, family.P) : null,
+        };
     }
 
     private static AnovaTable Table(BlockAnova anova, Unit unit) => new(

@@ -7,6 +7,12 @@ namespace TrialKit.Comparison;
 /// <param name="Baseline">What it is compared with, the control where there is one.</param>
 public sealed record ComparedPair(Treatment Treatment, Treatment Baseline)
 {
+    /// <summary>Whether these two are the pair, in this order.</summary>
+    internal bool IsOf(Treatment treatment, Treatment baseline) => Identifier.Same(treatment.Name, Treatment.Name) && Identifier.Same(baseline.Name, Baseline.Name);
+
+    /// <summary>Whether a treatment is one of the two.</summary>
+    internal bool Has(Treatment treatment) => Identifier.Same(treatment.Name, Treatment.Name) || Identifier.Same(treatment.Name, Baseline.Name);
+
     /// <summary>The pair as a heading.</summary>
     public override string ToString() => $"{Treatment.Label} against {Baseline.Label}";
 }

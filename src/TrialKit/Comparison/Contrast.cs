@@ -28,9 +28,15 @@ public sealed record Contrast(
     /// <summary>The chance at which <see cref="Detectable"/> is stated.</summary>
     public const double DetectablePower = 0.80;
 
+    /// <summary>The tests against the margin of the measure; null without a margin or a standard error.</summary>
+    public Equivalence? Equivalence { get; init; }
+
+    /// <summary>Whether the difference was shown to be smaller than a margin set beforehand.</summary>
+    public bool IsWithinMargin => Equivalence is { } test && test.P.Value < Level.Alpha;
+
     /// <summary>The two treatments.</summary>
     public ComparedPair Pair => new(Treatment, Baseline);
 
-    /// <summary>What the comparison showed at its level.</summary>
-    public Verdict Verdict => P is not { } p ? Verdict.NotJudged : p.Value < Level.Alpha ? Verdict.Shown : Verdict.NotShown;
+    /// <summary>What the comparison showed at its level; a difference that was shown goes before equivalence.</summary>
+    public Verdict Verdict => P is not { } p ? Verdict.NotJudged : p.Value < Level.Alpha ? Verdict.Shown : IsWithinMargin ? Verdict.Equivalent : Verdict.NotShown;
 }

@@ -13,14 +13,17 @@ internal sealed class ContrastFamily
     private readonly Func<double, double> tail;
     private readonly double degreesOfFreedom;
 
-    private ContrastFamily(Method method, double degreesOfFreedom, double criticalValue, Func<double, double> tail) =>
-        (Method, this.degreesOfFreedom, CriticalValue, this.tail) = (method, degreesOfFreedom, criticalValue, tail);
+    // A search over a double integral, and not wanted by those who only ask for p.
+    private readonly Lazy<double> criticalValue;
+
+    private ContrastFamily(Method method, double degreesOfFreedom, Func<double> criticalValue, Func<double, double> tail) =>
+        (Method, this.degreesOfFreedom, this.criticalValue, this.tail) = (method, degreesOfFreedom, new(criticalValue), tail);
 
     /// <summary>The procedure.</summary>
     public Method Method { get; }
 
     /// <summary>The |t| beyond which a comparison is called different.</summary>
-    public double CriticalValue { get; }
+    public double CriticalValue => criticalValue.Value;
 
     /// <summary>Each treatment with the control: Dunnett's two-sided test.</summary>
     public static ContrastFamily AgainstControl(BlockAnova anova, int control, ConfidenceLevel level)
@@ -32,7 +35,7 @@ internal sealed class ContrastFamily
             : new(
                 Methods.Dunnett,
                 degrees,
-                Dunnett.CriticalValueTwoSided(level.Alpha, own, others, degrees),
+                () => Dunnett.CriticalValueTwoSided(level.Alpha, own, others, degrees),
                 t => Dunnett.UpperTailTwoSided(t, own, others, degrees));
     }
 
@@ -46,7 +49,7 @@ internal sealed class ContrastFamily
             : new(
                 Methods.Tukey,
                 degrees,
-                StudentizedRange.UpperQuantile(level.Alpha, treatments, degrees) / Math.Sqrt(2),
+                () => StudentizedRange.UpperQuantile(level.Alpha, treatments, degrees) / Math.Sqrt(2),
                 t => StudentizedRange.UpperTail(t * Math.Sqrt(2), treatments, degrees));
     }
 
@@ -58,5 +61,5 @@ internal sealed class ContrastFamily
     public double DetectableInErrors(double power) =>
         TTestPower.NoncentralityFor(power, degreesOfFreedom, 2 * StudentT.UpperTail(CriticalValue, degreesOfFreedom));
 
-    private static ContrastFamily Untested(Method method) => new(method, 0, 0, _ => 1);
+    private static ContrastFamily Untested(Method method) => new(method, 0, () => 0, _ => 1);
 }

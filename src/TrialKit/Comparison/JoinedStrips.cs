@@ -49,5 +49,18 @@ internal sealed record JoinedStrips(
     /// <summary>The index of a strip's block among those used.</summary>
     public int BlockIndex(Strip strip) => Blocks.IndexOf(strip.Block, Identifier.Comparer);
 
+    /// <summary>The index of the design's control among the joined treatments; -1 without one.</summary>
+    public int ControlIndex(Design design) => design.Control is { } control && Treatments.FirstOrDefault(treatment => Identifier.Same(treatment.Name, control.Name)) is { } found ? Treatments.IndexOf(found) : -1;
+
+    /// <summary>The pairs of treatments that are compared, by index: each with the control, or all where there is none.</summary>
+    public (int Treatment, int Baseline)[] ComparedPairs(Design design)
+    {
+        var control = ControlIndex(design);
+        var indices = Enumerable.Range(0, Treatments.Length).ToArray();
+        return control >= 0
+            ? [.. indices.Where(index => index != control).Select(index => (index, control))]
+            : [.. indices.SelectMany(first => indices.Where(second => second < first).Select(second => (first, second)))];
+    }
+
     private static bool Is(Strip strip, Treatment treatment) => Identifier.Same(strip.Treatment.Name, treatment.Name);
 }

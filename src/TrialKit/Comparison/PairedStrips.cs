@@ -15,16 +15,19 @@ internal static class PairedStrips
     /// <param name="values">The measure on each strip.</param>
     /// <param name="treatment">The treatment.</param>
     /// <param name="control">The control.</param>
-    /// <param name="level">The level of interval and verdict.</param>
-    public static MeasureComparison Compare(StripMeasure values, Treatment treatment, Treatment control, ConfidenceLevel level)
+    /// <param name="trial">The trial, whose design gives level and margins.</param>
+    public static MeasureComparison Compare(StripMeasure values, Treatment treatment, Treatment control, StripTrial trial)
     {
+        var level = trial.Design.Level;
         var pairs = Pairs(values, treatment, control);
         var differences = pairs.Select(pair => pair.Difference).ToArray();
         var findings = new List<Finding>();
         findings.AddRange(PairFindings.Of(values, pairs, level));
+        findings.AddRange(PairChecks.Of(values.Measure, pairs));
+        findings.AddRange(MeasureMargin.Findings(values.Measure, trial));
         if (pairs.IsEmpty)
         {
-            return new(values, StripMeans(values, [treatment, control]), [], new PairTests(pairs, SignFlips: null, SignedRank: null), Blocks: null, [.. findings]);
+            return new(values, StripMeans(values, [treatment, control]), [], new PairTests(pairs), Blocks: null, [.. findings]);
         }
 
         var estimate = Spread.Exists(pairs) ? Estimate(differences, values.Measure.Unit) : null;
@@ -37,8 +40,20 @@ internal static class PairedStrips
             estimate?.IntervalAt(level),
             estimate is null ? null : PairedPower.DetectableDifference(Summary.StandardDeviation(differences), differences.Length, level.Alpha, Contrast.DetectablePower),
             level,
-            Methods.PairedT);
-        var tests = new PairTests(pairs, SignFlipsOf(differences), SignedRankOf(differences));
+            Methods.PairedT)
+        {
+            Equivalence = estimate is not null && MeasureMargin.Of(values.Measure, trial) is { } margin
+                ? Equivalence.Of(estimate, margin, t => (estimate with { Value = t * estimate.StandardError }).PTwoSided.Value)
+                : null,
+        };
+        var tests = new PairTests(pairs)
+        {
+            SignFlips = SignFlipsOf(differences),
+            SignedRank = SignedRankOf(differences, ZeroTreatment.Drop, Methods.SignedRank),
+            SignedRankPratt = SignedRankOf(differences, ZeroTreatment.Pratt, Methods.SignedRankPratt),
+            Signs = SignsOf(differences),
+            Median = MedianOf(differences, level),
+        };
         return new(values, PairMeans(pairs, treatment, control), [contrast], tests, Blocks: null, [.. findings]);
     }
 
@@ -69,20 +84,36 @@ internal static class PairedStrips
         var result = SignFlips.Test(differences);
         return new(
             Probability.Of(result.P),
-            Probability.Of(SignFlips.SmallestP(differences.Length)),
+            Probability.Of(result.IsExact ? SignFlips.SmallestP(differences.Length) : 1 / (1.0 + result.Total)),
             differences.Length,
-            Methods.SignFlips);
+            Methods.SignFlips)
+        {
+            Draws = result.Draws,
+            Seed = result.Seed,
+        };
     }
 
-    private static ExactP? SignedRankOf(double[] differences)
+    private static ExactP? SignedRankOf(double[] differences, ZeroTreatment zeros, Method method)
     {
-        if (differences.All(difference => difference == 0))
-        {
-            return null;
-        }
+        var result = SignedRank.Exact(differences, zeros);
+        return result.Used == 0 ? null : new(Probability.Of(result.P), Probability.Of(SignFlips.SmallestP(result.Used)), result.Used, method);
+    }
 
-        var result = SignedRank.Exact(differences, ZeroTreatment.Drop);
-        return new(Probability.Of(result.P), Probability.Of(SignFlips.SmallestP(result.Used)), result.Used, Methods.SignedRank);
+    private static SignCount SignsOf(double[] differences)
+    {
+        var result = SignTest.Exact(differences);
+        var used = result.Plus + result.Minus;
+        return new(
+            result.Plus,
+            result.Minus,
+            result.Zeros,
+            used == 0 ? null : new ExactP(Probability.Of(result.P), Probability.Of(SignFlips.SmallestP(used)), used, Methods.SignTest));
+    }
+
+    private static MedianDifference MedianOf(double[] differences, ConfidenceLevel level)
+    {
+        var result = HodgesLehmann.Estimate(differences, level.Confidence);
+        return new(result.Estimate, result.Lower, result.Upper, result.AchievedLevel, result.AchievedLevel >= level.Confidence, Methods.HodgesLehmann);
     }
 
     private static ImmutableArray<TreatmentMean> PairMeans(ImmutableArray<PairDifference> pairs, Treatment treatment, Treatment control) =>

@@ -18,7 +18,7 @@ public static class StripComparison
         {
             var control = design.Control!;
             var treatment = trial.Treatments.Single(candidate => !Identifier.Same(candidate.Name, control.Name));
-            return PairedStrips.Compare(values, treatment, control, design.Level);
+            return PairedStrips.Compare(values, treatment, control, trial);
         }
 
         return BlockedStrips.Compare(values, trial);

@@ -11,4 +11,7 @@ public enum Verdict
 
     /// <summary>No difference was shown; that is not a showing of no difference.</summary>
     NotShown,
+
+    /// <summary>No difference was shown, and whatever there is was shown to be smaller than a margin set before the trial.</summary>
+    Equivalent,
 }

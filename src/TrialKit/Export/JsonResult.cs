@@ -22,17 +22,36 @@ public static class JsonResult
         json.WriteNumber("schema_version", ResultTables.SchemaVersion);
         json.WriteString("program", $"TrialKit {Library.Version}");
         Trial(json, analysis);
-        json.WriteStartArray("inputs");
-        foreach (var (name, sha256) in inputs)
+        Inputs(json, inputs);
+        Tables(json, ResultTables.Of(analysis));
+        json.WriteEndObject();
+    }
+
+    /// <summary>Writes trials put together as one document: the sites, the files read, and every table as a list of objects.</summary>
+    /// <param name="pooled">The trials put together.</param>
+    /// <param name="inputs">The files read: site and name, and SHA-256 in hexadecimal.</param>
+    /// <param name="stream">Where to; it stays open.</param>
+    public static void Write(PooledTrials pooled, IEnumerable<(string Name, string Sha256)> inputs, Stream stream)
+    {
+        ArgumentNullException.ThrowIfNull(pooled);
+        ArgumentNullException.ThrowIfNull(inputs);
+        using var json = new Utf8JsonWriter(stream, Options);
+        json.WriteStartObject();
+        json.WriteNumber("schema_version", ResultTables.SchemaVersion);
+        json.WriteString("program", $"TrialKit {Library.Version}");
+        json.WriteStartArray("sites");
+        foreach (var site in pooled.Sites)
         {
             json.WriteStartObject();
-            json.WriteString("file", name);
-            json.WriteString("sha256", sha256);
+            json.WriteString("name", site.Name);
+            json.WriteString("title", site.Analysis.Trial.Title);
+            json.WriteString("planted", site.Analysis.Trial.Planting.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
-        Tables(json, ResultTables.Of(analysis));
+        Inputs(json, inputs);
+        Tables(json, PoolTables.Of(pooled));
         json.WriteEndObject();
     }
 
@@ -48,6 +67,20 @@ public static class JsonResult
         json.WriteString("program", $"TrialKit {Library.Version}");
         Tables(json, tables);
         json.WriteEndObject();
+    }
+
+    private static void Inputs(Utf8JsonWriter json, IEnumerable<(string Name, string Sha256)> inputs)
+    {
+        json.WriteStartArray("inputs");
+        foreach (var (name, sha256) in inputs)
+        {
+            json.WriteStartObject();
+            json.WriteString("file", name);
+            json.WriteString("sha256", sha256);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void Tables(Utf8JsonWriter json, IEnumerable<ResultTable> tables)

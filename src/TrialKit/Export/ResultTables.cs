@@ -26,6 +26,7 @@ public static class ResultTables
             Means(analysis),
             Pairs(analysis),
             Anova(analysis),
+            .. ComparisonTables.Of(analysis),
             StripValues(analysis),
             Stands(analysis),
             Emergence(analysis.Strips),
@@ -38,8 +39,8 @@ public static class ResultTables
             .. MoneyTables.Of(analysis),
             Heat(analysis),
             .. ForecastTables.Of(analysis),
-            Findings(analysis),
-            Methods(analysis),
+            FindingsOf(analysis.AllFindings),
+            MethodsOf(analysis.Methods),
         ];
         return [.. tables.Where(table => !table.Rows.IsEmpty)];
     }
@@ -63,7 +64,7 @@ public static class ResultTables
         ("low", "lower end of the interval", row => row.Contrast.Interval?.Low),
         ("high", "upper end of the interval", row => row.Contrast.Interval?.High),
         ("detectable_80", "true difference shown with a chance of 80 %", row => row.Contrast.Detectable),
-        ("verdict", "shown, not shown or not judged, at alpha", row => VerdictName(row.Contrast.Verdict)),
+        ("verdict", "shown, not shown, equivalent (within a margin set beforehand) or not judged, at alpha", row => VerdictName(row.Contrast.Verdict)),
         ("judged_by", "the procedure behind p and interval", row => row.Contrast.JudgedBy.Name),
         ("p_sign_flips", "exact, two-sided", row => row.Measure.Pairs?.SignFlips?.P.Value),
         ("p_signed_rank", "exact, two-sided", row => row.Measure.Pairs?.SignedRank?.P.Value),
@@ -233,31 +234,32 @@ public static class ResultTables
         ("average50_heat_f_days", "of the day, by the simple average above 50 F", row => row.Second.Heat.FahrenheitDays),
         ("average50_sum_f_days", "since planting, by the simple average above 50 F", row => row.Second.Sum.FahrenheitDays));
 
-    private static ResultTable Findings(TrialAnalysis analysis) => ResultTable.Of<Finding>(
+    internal static ResultTable FindingsOf(IEnumerable<Finding> findings) => ResultTable.Of<Finding>(
         "findings",
         "something to know or doubt",
-        analysis.AllFindings,
+        findings,
         ("id", "a stable name", row => row.Id),
         ("weight", "note, caution or serious", row => WeightName(row.Weight)),
         ("where", "the measure, strip or spot", row => row.Where),
         ("message", "a sentence", row => row.Message));
 
-    private static ResultTable Methods(TrialAnalysis analysis) => ResultTable.Of<Method>(
+    internal static ResultTable MethodsOf(IEnumerable<Method> methods) => ResultTable.Of<Method>(
         "methods",
         "a procedure that was used",
-        analysis.Methods,
+        methods,
         ("name", "its name", row => row.Name),
         ("source", "where it is published", row => row.Source),
         ("page", "its page in the documentation", row => row.Page));
 
-    private static string VerdictName(Verdict verdict) => verdict switch
+    internal static string VerdictName(Verdict verdict) => verdict switch
     {
         Verdict.Shown => "shown",
         Verdict.NotShown => "not shown",
+        Verdict.Equivalent => "equivalent",
         _ => "not judged",
     };
 
-    private static string WeightName(FindingWeight weight) => weight switch
+    internal static string WeightName(FindingWeight weight) => weight switch
     {
         FindingWeight.Note => "note",
         FindingWeight.Caution => "caution",

@@ -1,4 +1,5 @@
 using TrialKit.Numerics.Distributions;
+using TrialKit.Numerics.Pairs;
 using TrialKit.Quantities;
 
 namespace TrialKit.Results;
@@ -24,6 +25,11 @@ public sealed record TEstimate(double Value, double StandardError, double Degree
         var half = StudentT.UpperQuantile(level.Alpha / 2, DegreesOfFreedom) * StandardError;
         return new(Value - half, Value + half, level);
     }
+
+    /// <summary>The chance that the true value lies above a given one, F((estimate - value) / standard error): the posterior under a flat prior.</summary>
+    /// <param name="value">The value to be exceeded, finite, in the unit.</param>
+    /// <remarks>Box and Tiao 1973, Bayesian Inference in Statistical Analysis, section 2.4.</remarks>
+    public Probability ProbabilityAbove(double value) => Probability.Of(AgainstValue.ProbabilityAbove(Value, StandardError, DegreesOfFreedom, value));
 
     /// <summary>Whether the interval of a level leaves out zero.</summary>
     public bool IsShownAt(ConfidenceLevel level) => PTwoSided.Value < level.Alpha;

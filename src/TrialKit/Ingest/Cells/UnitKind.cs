@@ -18,6 +18,7 @@ internal sealed record UnitKind(string Name, IReadOnlyList<string> Units, string
         ["tonne"] = "t", ["tonnes"] = "t",
         ["degf"] = "f", ["fahrenheit"] = "f", ["°f"] = "f",
         ["degc"] = "c", ["celsius"] = "c", ["°c"] = "c",
+        ["day"] = "d", ["days"] = "d", ["hour"] = "h", ["hours"] = "h",
         ["pct"] = "%", ["percent"] = "%",
         ["acre"] = "ac", ["acres"] = "ac", ["hectare"] = "ha", ["hectares"] = "ha",
         ["bushel"] = "bu", ["bushels"] = "bu",

@@ -30,6 +30,14 @@ internal static class UnitKinds
 
     public static UnitKind ProductDensity { get; } = new("density", ["lb/gal", "kg/L"], "11.65 lb/gal");
 
+    public static UnitKind StandDifference { get; } = new("difference of stands", ["plants/ac", "plants/ha", "plants/m2"], "1000 plants/ac");
+
+    public static UnitKind Time { get; } = new("time", ["d", "h"], "12 h");
+
+    public static UnitKind Heat { get; } = new("heat", ["F-days", "C-days"], "10 F-days");
+
+    public static UnitKind Yield { get; } = new("yield", ["bu/ac", "t/ha", "kg/ha", "lb/ac"], "3 bu/ac");
+
     public static UnitKind CationExchange { get; } = new("cation exchange capacity", ["meq/100g", "cmol/kg"], "14 meq/100g");
 
     public static UnitKind Speed { get; } = new("speed", ["mph", "km/h"], "5 mph");

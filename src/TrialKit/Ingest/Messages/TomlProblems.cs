@@ -69,6 +69,9 @@ internal static class TomlProblems
     public static Problem TimeWithoutWage(ProblemLocation at) => Error("TK222", at,
         "working time is given and there is no 'wage' under [money]", "what an hour costs was expected, written wage = \"25 $/h\"");
 
+    public static Problem NoMeasure(ProblemLocation at, string key, IReadOnlyList<string> known) => Error("TK223", at,
+        $"{Wording.Quote(key)} under [design.margin] is no measure", $"the nearest known measure is {Wording.Quote(NearestName.Of(key, known))}, of {string.Join(", ", known)}; one of your own is written own-NAME");
+
     private static Problem Error(string code, ProblemLocation at, string found, string expected) =>
         new(code, ProblemSeverity.Error, at, found, expected);
 }

@@ -145,6 +145,7 @@ internal static class SettingsReader
         }
 
         var alpha = section.Number("alpha", double.Epsilon, Math.BitDecrement(0.5), "a number above 0 and below 0.5");
+        var margins = MarginReader.Read(section, problems);
         section.Finish();
         return settings with
         {
@@ -152,6 +153,7 @@ internal static class SettingsReader
             Control = treatment,
             NamesControl = section.Has("control"),
             Level = alpha is { } given ? ConfidenceLevel.FromAlpha(given) : default,
+            Margins = margins,
             DesignPlace = section.At("layout"),
         };
     }

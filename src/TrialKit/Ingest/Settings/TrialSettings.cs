@@ -48,6 +48,9 @@ internal sealed record TrialSettings
 
     public ConfidenceLevel Level { get; init; }
 
+    /// <summary>Margins of equivalence, each sound.</summary>
+    public ImmutableArray<EquivalenceMargin> Margins { get; init; } = [];
+
     public HeatMethod? Heat { get; init; }
 
     public bool CountPlantingDay { get; init; } = true;

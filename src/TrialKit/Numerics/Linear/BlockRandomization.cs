@@ -12,7 +12,7 @@ namespace TrialKit.Numerics.Linear;
 /// </remarks>
 internal sealed record BlockRandomization(long Hits, long Arrangements, ulong? Seed)
 {
-    /// <summary>Arrangements walked through one by one at most; above, they are drawn.</summary>
+    /// <summary>Arrangements walked through one by one at most unless another limit is given; above, they are drawn.</summary>
     public const long LargestWalk = 2_000_000;
 
     private const int ChunkSize = 8192;
@@ -29,10 +29,11 @@ internal sealed record BlockRandomization(long Hits, long Arrangements, ulong? S
     /// <param name="treatment">Treatment of each observation; cells may be missing.</param>
     /// <param name="draws">Arrangements drawn when there are too many to walk through, 1 or more.</param>
     /// <param name="seed">Seed of the draw. The result depends on it and on nothing of the machine.</param>
+    /// <param name="largestWalk">Arrangements walked through one by one at most.</param>
     /// <returns>The test.</returns>
     /// <exception cref="ArgumentException">Data that <see cref="BlockAnova.Of"/> refuses, or fewer than two treatments.</exception>
     public static BlockRandomization Of(
-        ReadOnlySpan<double> responses, ReadOnlySpan<int> block, ReadOnlySpan<int> treatment, int draws, ulong seed)
+        ReadOnlySpan<double> responses, ReadOnlySpan<int> block, ReadOnlySpan<int> treatment, int draws, ulong seed, long largestWalk = LargestWalk)
     {
         Checks.AtLeast(draws, 1);
         var design = BlockDesign.Of(block, treatment);
@@ -43,7 +44,7 @@ internal sealed record BlockRandomization(long Hits, long Arrangements, ulong? S
         }
 
         var arranger = new Arranger(design, responses);
-        return arranger.Walks <= LargestWalk
+        return arranger.Walks <= largestWalk
             ? new BlockRandomization(arranger.Walk() * arranger.Copies, (long)arranger.Walks * arranger.Copies, Seed: null)
             : new BlockRandomization(Draw(arranger, draws, seed), draws, seed);
     }

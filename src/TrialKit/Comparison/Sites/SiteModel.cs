@@ -1,0 +1,66 @@
+using TrialKit.Numerics.Mixed;
+using TrialKit.Results;
+using TrialKit.Trials;
+
+namespace TrialKit.Comparison.Sites;
+
+/// <summary>All strips of two treatments at all sites in one mixed model.</summary>
+/// <remarks>y = treatment + site + site x treatment + block within site + e, treatment fixed, the others random; REML, Satterthwaite degrees of freedom.</remarks>
+internal static class SiteModel
+{
+    /// <summary>The difference of two treatments; null where a site has no two blocks, or fewer than two sites have both treatments.</summary>
+    public static MixedEstimate? Of(ComparedPair pair, IReadOnlyList<(string Site, MeasureComparison Comparison)> sites, Unit unit)
+    {
+        var rows = sites.SelectMany(site => site.Comparison.Values.Analysed
+            .Where(entry => pair.Has(entry.Entry.Strip.Treatment))
+            .Select(entry => new Row(entry.Value, site.Site, entry.Entry.Strip.Block.Trim().ToUpperInvariant(), Identifier.Same(entry.Entry.Strip.Treatment.Name, pair.Treatment.Name)))).ToArray();
+        var whole = rows.GroupBy(row => row.Site, StringComparer.Ordinal).Count(site => site.Any(row => row.IsTreated) && site.Any(row => !row.IsTreated));
+        if (whole < 2)
+        {
+            return null;
+        }
+
+        var design = new double[rows.Length, 2];
+        for (var i = 0; i < rows.Length; i++)
+        {
+            design[i, 0] = 1;
+            design[i, 1] = rows[i].IsTreated ? 1 : 0;
+        }
+
+        // A factor that parts the strips no further than one before it, or one by one, cannot be told from that one or from error.
+        var (names, factors) = (new List<string>(), new List<int[]>());
+        Add("site", row => row.Site);
+        Add("treatment", row => (row.Site, row.IsTreated));
+        Add("block", row => (row.Site, row.Block));
+        var fit = MixedFit.Of([.. rows.Select(row => row.Value)], design, factors);
+        if (fit.Status is MixedStatus.NoVariation or MixedStatus.NotConverged)
+        {
+            return null;
+        }
+
+        var contrast = fit.Contrast([0, 1]);
+        return new(
+            contrast is { StandardError: { } error, DegreesOfFreedom: { } degrees } ? new TEstimate(contrast.Estimate, error, degrees, whole, unit, Methods.MixedSites) : null,
+            rows.Length,
+            Variance("site"),
+            Variance("treatment"),
+            Variance("block"),
+            fit.ResidualVariance,
+            fit.IsSingular);
+
+        void Add(string name, Func<Row, object> key)
+        {
+            var levels = new Dictionary<object, int>();
+            int[] factor = [.. rows.Select(row => levels.TryGetValue(key(row), out var known) ? known : levels[key(row)] = levels.Count)];
+            if (levels.Count > 1 && levels.Count < rows.Length && !factors.Exists(other => other.SequenceEqual(factor)))
+            {
+                names.Add(name);
+                factors.Add(factor);
+            }
+        }
+
+        double? Variance(string name) => names.IndexOf(name) is >= 0 and var index ? fit.VarianceComponents[index] : null;
+    }
+
+    private sealed record Row(double Value, string Site, string Block, bool IsTreated);
+}

@@ -1,0 +1,78 @@
+using TrialKit.Export;
+using TrialKit.Quantities;
+
+namespace TrialKit.Tests.Comparison.Sites;
+
+/// <summary>Whole trials put together.</summary>
+public class PooledTrialsTests
+{
+    [Fact]
+    public void Of_ThreeTrials_GivesTablesOfNumbersOnly()
+    {
+        var pooled = PooledTrials.Of([Site("north", 1), Site("south", 2), Site("east", 0.5)]);
+        var tables = PoolTables.Of(pooled);
+
+        FiniteTables.Check(tables, "three trials");
+        Assert.Equal(["pooled", "sites", "mixed-model", "methods"], tables.Select(table => table.Name).Where(name => name != "findings"));
+        Assert.Equal(3, Assert.Single(pooled.Comparisons).Sites.Length);
+    }
+
+    [Fact]
+    public void Of_SameTrialsTwice_WritesTheSameBytes() => Assert.Equal(Written(), Written());
+
+    [Fact]
+    public void Mismatches_OtherControl_NamesTheSiteAndBothControls()
+    {
+        var other = ComparisonTrial.Blocks([1, 2, 3, 2, 4, 5], [0, 0, 1, 1, 2, 2], [0, 1, 0, 1, 0, 1], ["bare", "new"], control: 0);
+
+        var mismatch = Assert.Single(PooledTrials.Mismatches([Site("north", 1), new("south", TrialAnalysis.Of(other))]));
+
+        Assert.Contains("south: the control is 'bare' where north has 'none'", mismatch, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Mismatches_OtherUnits_NamesTheSite()
+    {
+        var mismatches = PooledTrials.Mismatches([new("north", TrialAnalysisTests.Example("drag-chains")), new("south", TrialAnalysisTests.Example("closing-wheels"))]);
+
+        Assert.Contains(mismatches, mismatch => mismatch.StartsWith("south: prints metric units where north prints us", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Mismatches_OneTrialOrOneNameTwice_IsSaid()
+    {
+        Assert.Contains("only north", Assert.Single(PooledTrials.Mismatches([Site("north", 1)])), StringComparison.Ordinal);
+        Assert.Contains("north: the name is there twice", Assert.Single(PooledTrials.Mismatches([Site("north", 1), Site("north", 2)])), StringComparison.Ordinal);
+        Assert.Contains("two trials", Assert.Single(PooledTrials.Mismatches([])), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_TrialsThatDoNotFit_IsRefusedWithTheReasons()
+    {
+        var error = Assert.Throws<ArgumentException>(() => PooledTrials.Of([Site("north", 1)]));
+
+        Assert.Contains("only north", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_OtherLevelAndASiteWithoutAnEstimate_IsSaid()
+    {
+        var one = new PooledSite("west", TrialAnalysis.Of(ComparisonTrial.Pairs([1], [0], alpha: 0.05)));
+        var pooled = PooledTrials.Of([Site("north", 1), Site("south", 2), one]);
+
+        Assert.Equal(default(ConfidenceLevel), pooled.Level);
+        Assert.Contains(pooled.AllFindings, finding => finding.Id == "pool-other-level" && finding.Where == "west");
+        Assert.Contains(pooled.AllFindings, finding => finding.Id == "sites-without-estimate");
+    }
+
+    private static PooledSite Site(string name, double difference) => new(
+        name,
+        TrialAnalysis.Of(ComparisonTrial.Pairs([10 + difference, 12.5 + difference, 9 + difference, 11.2 + difference, 10.4 + difference], [10.2, 12, 9.1, 11, 10.8])));
+
+    private static byte[] Written()
+    {
+        using var stream = new MemoryStream();
+        JsonResult.Write(PooledTrials.Of([Site("north", 1), Site("south", 2)]), [("north/trial.toml", "00")], stream);
+        return stream.ToArray();
+    }
+}
