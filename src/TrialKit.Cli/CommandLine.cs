@@ -59,6 +59,8 @@ internal static class CommandLine
             AnalyzeCommand.Create(terminal),
             ReportCommand.Create(terminal),
             PoolCommand.Create(terminal),
+            ForecastCommand.Create(terminal),
+            HeatCommand.Create(terminal),
             StarterCommand.Create(terminal),
         };
 

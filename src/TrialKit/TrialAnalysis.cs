@@ -13,14 +13,14 @@ namespace TrialKit;
 /// <summary>The whole outcome of one trial: what each strip came to, how the treatments compare, and what to doubt.</summary>
 public sealed record TrialAnalysis
 {
-    private TrialAnalysis(StripTrial trial, StripSummaries strips, TrialHeat? heat, ImmutableArray<MeasureComparison> measures, ImmutableArray<Finding> findings)
+    private TrialAnalysis(StripTrial trial, StripSummaries strips, TrialHeat? heat, TrialForecast? forecast, ImmutableArray<MeasureComparison> measures, ImmutableArray<Finding> findings)
     {
-        (Trial, Strips, Heat, Measures, Findings) = (trial, strips, heat, measures, findings);
+        (Trial, Strips, Heat, Forecast, Measures, Findings) = (trial, strips, heat, forecast, measures, findings);
         (Starter, Money) = (StarterReview.Of(trial), TrialMoney.Of(trial, measures));
         Flows = Starter is { } starter && trial.Planting.Speed is { } speed ? StreamFlow.Of(starter, new(speed, Pressure: null, Outlets: [])) : [];
         Spots = TrialSpots.Of(trial, strips, measures);
         Counts = TrialCounts.Of(trial, strips, measures);
-        Methods = [.. AnalysisMethods.Of(strips, heat, measures, Spots, Counts), .. AnalysisMethods.Of(Starter, Flows, Money)];
+        Methods = [.. AnalysisMethods.Of(strips, heat, forecast, measures, Spots, Counts), .. AnalysisMethods.Of(Starter, Flows, Money)];
     }
 
     /// <summary>The trial that was analysed.</summary>
@@ -31,6 +31,9 @@ public sealed record TrialAnalysis
 
     /// <summary>Heat from planting; null without temperatures.</summary>
     public TrialHeat? Heat { get; }
+
+    /// <summary>The emergence that heat foretold, against what was seen; null without temperatures, or without a need known for the crop.</summary>
+    public TrialForecast? Forecast { get; }
 
     /// <summary>Each measure with its comparison, in a fixed order.</summary>
     public ImmutableArray<MeasureComparison> Measures { get; }
@@ -81,7 +84,8 @@ public sealed record TrialAnalysis
         ArgumentNullException.ThrowIfNull(trial);
         var strips = StripSummaries.Of(trial);
         ImmutableArray<MeasureComparison> measures = [.. TrialMeasures.Of(trial, strips).Select(values => StripComparison.Compare(values, trial))];
-        return new(trial, strips, TrialHeat.Of(trial), measures, [.. LayoutFindings.Of(trial), .. Tests(measures, trial.Design), .. strips.Findings]);
+        var forecast = TrialForecast.Of(trial, strips.Emergence);
+        return new(trial, strips, TrialHeat.Of(trial), forecast, measures, [.. LayoutFindings.Of(trial), .. Tests(measures, trial.Design), .. forecast?.Findings ?? [], .. strips.Findings]);
     }
 
     private static IEnumerable<Finding> Tests(ImmutableArray<MeasureComparison> measures, Design design)

@@ -52,6 +52,11 @@ internal static class CheckCommand
             "Read",
             [new("Table"), new("Rows", IsNumber: true), new("Used", IsNumber: true), new("Left out", IsNumber: true)],
             reading.Tables.Select(table => (string[])[table.Table, Count(table.Read), Count(table.Used), Count(table.LeftOut)]));
+        foreach (var table in reading.Tables.Where(table => table.Form is not null))
+        {
+            terminal.Out.WriteLine($"{table.File} was recognised as: {table.Form}");
+        }
+
         var (errors, warnings) = (reading.Errors.Count(), reading.Warnings.Count());
         if (reading.Trial is not null)
         {

@@ -10,11 +10,17 @@ internal static class ProblemPrinter
     /// <param name="reading">The reading.</param>
     /// <param name="writer">Where to.</param>
     /// <param name="eachWarning">Whether each warning is printed; otherwise warnings of one code are printed once with their number.</param>
-    public static void Print(TrialReading reading, TextWriter writer, bool eachWarning)
+    public static void Print(TrialReading reading, TextWriter writer, bool eachWarning) => Print(reading.Problems, writer, eachWarning);
+
+    /// <summary>Prints problems in their order.</summary>
+    /// <param name="problems">The problems.</param>
+    /// <param name="writer">Where to.</param>
+    /// <param name="eachWarning">Whether each warning is printed.</param>
+    public static void Print(IReadOnlyList<Problem> problems, TextWriter writer, bool eachWarning)
     {
-        var counts = reading.Problems.CountBy(problem => problem.Code, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
+        var counts = problems.CountBy(problem => problem.Code, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
         var said = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var problem in reading.Problems)
+        foreach (var problem in problems)
         {
             if (problem.Severity == ProblemSeverity.Error || eachWarning || counts[problem.Code] == 1)
             {
@@ -26,7 +32,7 @@ internal static class ProblemPrinter
             }
         }
 
-        var errors = reading.Problems.Count(problem => problem.Severity == ProblemSeverity.Error);
+        var errors = problems.Count(problem => problem.Severity == ProblemSeverity.Error);
         if (errors > 0)
         {
             writer.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{errors} {(errors == 1 ? "error" : "errors")}: mend {(errors == 1 ? "it" : "them")} and run the command again. Nothing was analysed."));

@@ -13,7 +13,7 @@ namespace TrialKit.Analysis;
 /// <summary>The procedures that an analysis used, each once, in the order of the work.</summary>
 internal static class AnalysisMethods
 {
-    public static ImmutableArray<Method> Of(StripSummaries strips, TrialHeat? heat, ImmutableArray<MeasureComparison> measures, ImmutableArray<SpotVariation> spots, ImmutableArray<CountComparison> counts)
+    public static ImmutableArray<Method> Of(StripSummaries strips, TrialHeat? heat, TrialForecast? forecast, ImmutableArray<MeasureComparison> measures, ImmutableArray<SpotVariation> spots, ImmutableArray<CountComparison> counts)
     {
         var methods = new List<Method>();
         Add(!strips.Stands.IsEmpty, StandCounts.Method);
@@ -23,6 +23,7 @@ internal static class AnalysisMethods
             methods.Add(new($"Heat by {heat.Clock.HeatMethod.Name}", heat.Clock.HeatMethod.Source, HeatClock.Method.Page));
         }
 
+        Add(forecast is not null, EmergenceForecast.Method);
         Add(!strips.Spacings.IsEmpty, InRowSpacing.Method);
         Add(!strips.Depths.IsEmpty, SeedDepth.Method);
         Add(!strips.Yields.IsEmpty, StripYields.Method);

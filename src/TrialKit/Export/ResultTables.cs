@@ -38,6 +38,7 @@ public static class ResultTables
             .. StarterTables.Of(analysis),
             .. MoneyTables.Of(analysis),
             Heat(analysis),
+            .. ForecastTables.Of(analysis),
             FindingsOf(analysis.AllFindings),
             MethodsOf(analysis.Methods),
         ];

@@ -7,25 +7,37 @@ namespace TrialKit.Heat;
 
 /// <summary>Heat as a clock: how much had gathered by a moment after planting, and at what moment a sum was reached.</summary>
 /// <remarks>
-/// Time is in days from the midnight that begins the planting day. The heat of a day gathers evenly over the day.
+/// Time is in days from the midnight that begins the planting day. The heat of a day gathers along the method's own curve where it has one,
+/// hour by hour where it counts hours, and else evenly.
 /// The clock stops at the first day that is not on record: a missing day is never taken as one without heat.
 /// </remarks>
 public sealed class HeatClock
 {
     private readonly int uncounted;
+    private readonly ImmutableArray<DayGain> gains;
 
-    private HeatClock(HeatMethod heatMethod, DateOnly planted, bool countPlantingDay, ImmutableArray<DailyHeat> days)
+    private HeatClock(HeatMethod heatMethod, DateOnly planted, bool countPlantingDay, ImmutableArray<DayGain> gains, DateOnly? gap)
     {
+        this.gains = gains;
+        Gap = gap;
         HeatMethod = heatMethod;
         Planted = planted;
         CountsPlantingDay = countPlantingDay;
         uncounted = countPlantingDay ? 0 : 1;
-        Days = days;
+        var days = ImmutableArray.CreateBuilder<DailyHeat>(gains.Length);
+        var sum = default(HeatSum);
+        foreach (var gain in gains)
+        {
+            var heat = HeatSum.FromFahrenheitDays(gain.Whole);
+            days.Add(new(gain.Date, heat, sum += heat));
+        }
+
+        Days = days.MoveToImmutable();
     }
 
     /// <summary>The procedure.</summary>
     public static Method Method { get; } = new(
-        "Heat accumulated from planting, even within each day",
+        "Heat accumulated from planting",
         DegreeDays.Method.Source,
         DegreeDays.Method.Page);
 
@@ -41,6 +53,9 @@ public sealed class HeatClock
     /// <summary>The days counted, from the first to the last before a gap or the end of the series; empty when the first is not on record.</summary>
     public ImmutableArray<DailyHeat> Days { get; }
 
+    /// <summary>The day not on record at which the count stopped though the record goes on: the sum is then at least that of <see cref="Days"/>. Null when the count stopped where the record ends.</summary>
+    public DateOnly? Gap { get; }
+
     /// <summary>The end of the last day counted, in days after planting.</summary>
     public double Ends => uncounted + Days.Length;
 
@@ -49,27 +64,37 @@ public sealed class HeatClock
     /// <param name="method">How each day's heat is counted.</param>
     /// <param name="planted">The planting day.</param>
     /// <param name="countPlantingDay">Whether the heat of the planting day itself is counted; otherwise the count starts with the next day.</param>
+    /// <exception cref="ArgumentException">The method does not count degree-days.</exception>
     public static HeatClock Start(TemperatureSeries series, HeatMethod method, DateOnly planted, bool countPlantingDay)
     {
         ArgumentNullException.ThrowIfNull(series);
         ArgumentNullException.ThrowIfNull(method);
-        var days = ImmutableArray.CreateBuilder<DailyHeat>();
-        var next = countPlantingDay ? planted : planted.AddDays(1);
-        var sum = default(HeatSum);
-        foreach (var day in series.Days.SkipWhile(day => day.Date < next))
+        if (!method.IsDegreeDays)
         {
-            if (day.Date != next)
+            throw new ArgumentException($"The clock counts degree-days; the method '{method.Name}' has a scale of its own.", nameof(method));
+        }
+
+        var counted = ImmutableArray.CreateBuilder<DayGain>();
+        var next = countPlantingDay ? planted : planted.AddDays(1);
+        DateOnly? gap = null;
+        for (var i = 0; i < series.Days.Length; i++)
+        {
+            if (series.Days[i].Date < next)
             {
+                continue;
+            }
+
+            if (series.Days[i].Date != next || DayGain.Of(series, i, method) is not { } gain)
+            {
+                gap = next;
                 break;
             }
 
-            var heat = DegreeDays.Of(day, method);
-            sum += heat;
-            days.Add(new(day.Date, heat, sum));
+            counted.Add(gain);
             next = next.AddDays(1);
         }
 
-        return new(method, planted, countPlantingDay, days.ToImmutable());
+        return new(method, planted, countPlantingDay, counted.ToImmutable(), gap);
     }
 
     /// <summary>The heat gathered by a moment; null past the days on record.</summary>
@@ -90,7 +115,7 @@ public sealed class HeatClock
 
         // A moment at midnight belongs to the day that ends with it, so the end of the last day is on record.
         var day = (int)Math.Ceiling(counted) - 1;
-        return HeatSum.FromFahrenheitDays(SumBefore(day) + (Days[day].Heat.FahrenheitDays * (counted - day)));
+        return HeatSum.FromFahrenheitDays(SumBefore(day) + gains[day].UpTo(counted - day));
     }
 
     /// <summary>The first moment by which a sum was reached, in days after planting; null when it was not within the days on record.</summary>
@@ -107,7 +132,7 @@ public sealed class HeatClock
         {
             if (Days[day].Sum.FahrenheitDays >= target)
             {
-                return uncounted + day + ((target - SumBefore(day)) / Days[day].Heat.FahrenheitDays);
+                return uncounted + day + gains[day].FractionAt(target - SumBefore(day));
             }
         }
 

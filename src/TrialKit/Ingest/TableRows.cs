@@ -6,4 +6,8 @@ namespace TrialKit.Ingest;
 /// <param name="Read">Rows below the header, blank lines and comments not counted.</param>
 /// <param name="Used">Rows that are in the trial.</param>
 /// <param name="LeftOut">Rows left out because nothing was recorded; each is listed by a warning.</param>
-public sealed record TableRows(string Table, string File, int Read, int Used, int LeftOut);
+public sealed record TableRows(string Table, string File, int Read, int Used, int LeftOut)
+{
+    /// <summary>The form in which a file of weather was recognised, in words; null for other tables.</summary>
+    public string? Form { get; init; }
+}

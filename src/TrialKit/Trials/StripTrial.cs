@@ -74,6 +74,9 @@ public sealed class StripTrial
     /// <summary>Temperatures at seed depth; null when there are none.</summary>
     public TemperatureSeries? SoilTemperature => draft.SoilTemperature;
 
+    /// <summary>How the emergence date is foretold.</summary>
+    public ForecastSettings Forecast => draft.Forecast;
+
     /// <summary>A trial from a draft that breaks no rule.</summary>
     /// <param name="draft">What the trial holds.</param>
     /// <exception cref="ArgumentException">The draft breaks a rule; the message lists each.</exception>

@@ -62,4 +62,7 @@ public sealed record TrialDraft
 
     /// <summary>Temperatures at seed depth; null when there are none.</summary>
     public TemperatureSeries? SoilTemperature { get; init; }
+
+    /// <summary>How the emergence date is foretold.</summary>
+    public ForecastSettings Forecast { get; init; } = new();
 }

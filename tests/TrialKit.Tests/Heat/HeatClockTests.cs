@@ -21,7 +21,7 @@ public class HeatClockTests
     [InlineData(false, 125, "2012-05-18", 128.34)]
     public void DaysAt_SeattleMay_FallsOnTheDayTheNeedIsMet(bool countPlantingDay, double need, string date, double sum)
     {
-        var clock = HeatClock.Start(Seattle(), HeatMethods.Corn, MayFirst, countPlantingDay);
+        var clock = HeatClock.Start(Weather.May(), HeatMethods.Corn, MayFirst, countPlantingDay);
 
         var moment = clock.DaysAt(HeatSum.FromFahrenheitDays(need))!.Value;
         var day = MayFirst.AddDays((int)Math.Floor(moment));
@@ -33,7 +33,7 @@ public class HeatClockTests
     [Fact]
     public void Days_SeattleMay_AddUpToTheMonth()
     {
-        var clock = HeatClock.Start(Seattle(), HeatMethods.Corn, MayFirst, countPlantingDay: true);
+        var clock = HeatClock.Start(Weather.May(), HeatMethods.Corn, MayFirst, countPlantingDay: true);
 
         Assert.Equal(31, clock.Days.Length);
         Assert.Equal(222.30, clock.Days[^1].Sum.FahrenheitDays, Tolerances.Heat);
@@ -43,7 +43,7 @@ public class HeatClockTests
     [Fact]
     public void HeatAt_WithinADay_IsLinear()
     {
-        var clock = HeatClock.Start(Warm(3), HeatMethods.Corn, new(2026, 5, 1), countPlantingDay: true);
+        var clock = HeatClock.Start(Weather.Even(3, 60, 80), HeatMethods.Corn, new(2026, 5, 1), countPlantingDay: true);
 
         Assert.Equal(0, clock.HeatAt(0)!.Value.FahrenheitDays);
         Assert.Equal(5, clock.HeatAt(0.25)!.Value.FahrenheitDays, Tolerances.Heat);
@@ -55,7 +55,7 @@ public class HeatClockTests
     [Fact]
     public void HeatAt_PlantingDayNotCounted_StartsWithTheNextDay()
     {
-        var clock = HeatClock.Start(Warm(3), HeatMethods.Corn, new(2026, 5, 1), countPlantingDay: false);
+        var clock = HeatClock.Start(Weather.Even(3, 60, 80), HeatMethods.Corn, new(2026, 5, 1), countPlantingDay: false);
 
         Assert.Equal(0, clock.HeatAt(0.9)!.Value.FahrenheitDays);
         Assert.Equal(0, clock.HeatAt(1)!.Value.FahrenheitDays);
@@ -67,7 +67,7 @@ public class HeatClockTests
     [Fact]
     public void HeatAt_AcrossAMissingDay_IsNull()
     {
-        var days = Warm(6).Days.RemoveAt(2);
+        var days = Weather.Even(6, 60, 80).Days.RemoveAt(2);
         var clock = HeatClock.Start(TemperatureSeries.Of("test", days), HeatMethods.Corn, new(2026, 5, 1), countPlantingDay: true);
 
         Assert.Equal(40, clock.HeatAt(2)!.Value.FahrenheitDays, Tolerances.Heat);
@@ -79,7 +79,7 @@ public class HeatClockTests
     [Fact]
     public void HeatAt_SeriesBeginsAfterPlanting_IsNull()
     {
-        var clock = HeatClock.Start(Warm(6), HeatMethods.Corn, new(2026, 4, 28), countPlantingDay: true);
+        var clock = HeatClock.Start(Weather.Even(6, 60, 80), HeatMethods.Corn, new(2026, 4, 28), countPlantingDay: true);
 
         Assert.Empty(clock.Days);
         Assert.Null(clock.HeatAt(4));
@@ -92,7 +92,7 @@ public class HeatClockTests
     [InlineData(double.PositiveInfinity)]
     public void HeatAt_ImpossibleMoment_IsRefused(double moment)
     {
-        var clock = HeatClock.Start(Warm(3), HeatMethods.Corn, new(2026, 5, 1), countPlantingDay: true);
+        var clock = HeatClock.Start(Weather.Even(3, 60, 80), HeatMethods.Corn, new(2026, 5, 1), countPlantingDay: true);
 
         Assert.Throws<ArgumentOutOfRangeException>(() => clock.HeatAt(moment));
     }
@@ -101,7 +101,7 @@ public class HeatClockTests
     public void DaysAt_HeatOfAMoment_IsThatMoment() =>
         Gen.Select(Gen.Double[0.01, 30.99], Gen.Bool).Sample((moment, counted) =>
         {
-            var clock = HeatClock.Start(Seattle(), HeatMethods.Average50, MayFirst, counted);
+            var clock = HeatClock.Start(Weather.May(), HeatMethods.Average50, MayFirst, counted);
             var heat = clock.HeatAt(moment)!.Value;
             var back = clock.DaysAt(heat)!.Value;
 
@@ -113,7 +113,7 @@ public class HeatClockTests
     public void HeatAt_RecordInTheOtherScale_ChangesNothing() =>
         Gen.Double[0, 31].Sample(moment =>
         {
-            var celsius = Seattle();
+            var celsius = Weather.May();
             var fahrenheit = TemperatureSeries.Of("test", [.. celsius.Days.Select(day => day with
             {
                 Maximum = Temperature.FromDegreesFahrenheit(day.Maximum.DegreesFahrenheit),
@@ -123,17 +123,4 @@ public class HeatClockTests
             var other = HeatClock.Start(fahrenheit, HeatMethods.Corn, MayFirst, countPlantingDay: true).HeatAt(moment)!.Value;
             return Math.Abs(one.FahrenheitDays - other.FahrenheitDays) < Tolerances.Heat;
         });
-
-    private static TemperatureSeries Seattle() => TemperatureSeries.Of("seattle-2012-05.csv", [.. ReferenceData.Csv("weather/seattle-2012-05.csv")
-        .Select(row => new DailyTemperature(
-            DateOnly.Parse(row[0], CultureInfo.InvariantCulture),
-            Temperature.FromDegreesCelsius(ReferenceData.Number(row[1])),
-            Temperature.FromDegreesCelsius(ReferenceData.Number(row[2]))))]);
-
-    // 80/60 F is 20 F-days a day.
-    private static TemperatureSeries Warm(int days) => TemperatureSeries.Of("test", [.. Enumerable.Range(0, days)
-        .Select(day => new DailyTemperature(
-            new DateOnly(2026, 5, 1).AddDays(day),
-            Temperature.FromDegreesFahrenheit(80),
-            Temperature.FromDegreesFahrenheit(60)))]);
 }

@@ -5,6 +5,8 @@ namespace TrialKit.Ingest.Messages;
 /// <summary>What can be wrong with temperatures: codes TK401 to TK499.</summary>
 internal static class WeatherProblems
 {
+    private const int MostListed = 20;
+
     public static Problem MaximumBelowMinimum(ProblemLocation at, string maximum, string minimum) => Error("TK401", at,
         $"the maximum {maximum} lies below the minimum {minimum}", "a maximum no lower than the minimum was expected");
 
@@ -32,14 +34,28 @@ internal static class WeatherProblems
     public static Problem FailedCheck(ProblemLocation at, string column, DateOnly day, string flag) => Warning("TK409", at,
         $"{Wording.Quote(column)} of {Wording.Date(day)} failed the station's quality check {Wording.Quote(flag)}, so the day counts as missing", "a value that passed was expected");
 
-    public static Problem OtherStation(ProblemLocation at, string station, string first) => Error("TK410", at,
-        $"the station {Wording.Quote(station)} follows the station {Wording.Quote(first)}", "one station was expected in the file");
+    public static Problem SeveralStations(ProblemLocation at, IReadOnlyList<string> stations) => Error("TK410", at,
+        $"a second station begins here; the file holds {Stations(stations)}", $"one of them was expected to be chosen, such as station = \"{stations[0]}\" under [weather]");
 
     public static Problem NotStationLine(ProblemLocation at, string text) => Error("TK411", at,
         $"{Wording.Quote(text)} does not fit a station's file", "a station, a date, an element and its values in tenths of a degree Celsius were expected");
 
     public static Problem NoSuchDay(ProblemLocation at, string text) => Error("TK412", at,
         $"{Wording.Quote(text)} is no day of a year", "a year with a month and day, or a year with a day from 1 to 366, was expected");
+
+    public static Problem NoSuchStation(ProblemLocation at, string station, IReadOnlyList<string> stations) => Error("TK413", at,
+        $"the file does not hold the station {Wording.Quote(station)}", $"one of its stations was expected: {Stations(stations)}");
+
+    public static Problem NoValues(ProblemLocation at, string station, string elements) => Error("TK414", at,
+        $"the file holds no temperature of the station {Wording.Quote(station)}", $"values of {elements} were expected");
+
+    public static Problem Filled(ProblemLocation at, IReadOnlyList<DateOnly> days) => Warning("TK415", at,
+        $"{Wording.Count(days.Count, "day")} that {(days.Count == 1 ? "is" : "are")} not on record {(days.Count == 1 ? "is" : "are")} filled by interpolation, the first {Wording.Date(days[0])}", "a record without gaps was expected");
+
+    private static string Stations(IReadOnlyList<string> stations) =>
+        stations.Count <= MostListed
+            ? string.Join(", ", stations.Select(Wording.Quote))
+            : $"{string.Join(", ", stations.Take(MostListed).Select(Wording.Quote))} and {Wording.Count(stations.Count - MostListed, "other")}";
 
     private static Problem Error(string code, ProblemLocation at, string found, string expected) =>
         new(code, ProblemSeverity.Error, at, found, expected);

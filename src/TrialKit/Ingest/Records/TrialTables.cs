@@ -28,6 +28,12 @@ internal sealed record TrialTables
 
     public required TemperatureRecords SoilTemperature { get; init; }
 
+    /// <summary>Days of a weather forecast.</summary>
+    public required TemperatureRecords Forecast { get; init; }
+
+    /// <summary>Days of earlier years, whose means stand for days that no forecast covers.</summary>
+    public required TemperatureRecords Normals { get; init; }
+
     /// <summary>What became of the rows of each table there is.</summary>
     public IReadOnlyList<TableRows> Rows =>
         [.. new[]
@@ -64,10 +70,14 @@ internal sealed record TrialTables
         ranks.Begin("measures");
         var measurements = new MeasureReader(source, index, problems).Read();
         ranks.Begin("weather");
-        var temperatures = new TemperatureReader(source, settings.PlantingDate, problems);
+        var temperatures = new TemperatureReader(source, settings.PlantingDate, settings.WeatherChoices, problems);
         var weather = temperatures.Read("weather", settings.WeatherFile);
+        var forecast = settings.Forecast.File is { } days ? temperatures.Read("weather", days) : TemperatureRecords.None;
+        var normals = settings.Forecast.NormalsFile is { } years
+            ? new TemperatureReader(source, planted: null, settings.WeatherChoices, problems).Read("weather", years)
+            : TemperatureRecords.None;
         ranks.Begin("soil-temperature");
-        var soil = temperatures.Read("soil-temperature");
+        var soil = new TemperatureReader(source, settings.PlantingDate, settings.WeatherChoices with { Unit = null, Station = null }, problems).Read("soil-temperature");
         return new TrialTables
         {
             Strips = strips,
@@ -79,6 +89,8 @@ internal sealed record TrialTables
             Measurements = measurements,
             Weather = weather,
             SoilTemperature = soil,
+            Forecast = forecast,
+            Normals = normals,
         };
     }
 }

@@ -2,6 +2,7 @@ using TrialKit.Ingest.Cells;
 using TrialKit.Ingest.Messages;
 using TrialKit.Ingest.Tables;
 using TrialKit.Ingest.Toml;
+using TrialKit.Ingest.Weather;
 using TrialKit.Quantities;
 using TrialKit.Trials;
 using UnitsNet;
@@ -53,6 +54,7 @@ internal static class SettingsReader
         settings = TreatmentReader.Read(settings, root, money, problems);
         settings = ReadDesign(settings, root, problems);
         settings = ReadWeather(settings, root, folder, problems);
+        settings = settings with { Forecast = ForecastReader.Read(root, folder, settings.Dates, problems) };
         settings = money.ReadMoney(settings, root, crop);
         root.Finish();
         return settings;
@@ -166,11 +168,11 @@ internal static class SettingsReader
 
         if (section.Text("heat") is { } name && !Identifier.Same(name, settings.Crop?.Heat.Name))
         {
-            var method = HeatMethods.Find(name);
+            var method = HeatMethods.Find(name) is { IsDegreeDays: true } known ? known : null;
             settings = settings with { Heat = method };
             if (method is null)
             {
-                problems.Add(TomlProblems.NotChoice(section.At("heat"), "heat", name, [.. HeatMethods.All.Select(known => $"\"{known.Name}\"")]));
+                problems.Add(TomlProblems.NotChoice(section.At("heat"), "heat", name, [.. HeatMethods.All.Where(each => each.IsDegreeDays).Select(each => $"\"{each.Name}\""), HeatMethods.NameForm]));
             }
         }
 
@@ -178,6 +180,11 @@ internal static class SettingsReader
         {
             WeatherFile = section.Text("file") is { } file ? FolderPath.Check(folder, file, section.At("file"), problems) : null,
             CountPlantingDay = section.Flag("count_planting_day") ?? true,
+            WeatherChoices = new WeatherChoices(
+                section.Text("station"),
+                section.Choice("unit", UnitKinds.Temperature.Units),
+                (int)(section.Number("fill", 0, TemperatureSeries.LongestFill, "a gap of 0 to 3 days") ?? 0),
+                section.Choice("soil_depth", ["5 cm", "10 cm", "20 cm"]) switch { "10 cm" => '2', "20 cm" => '3', _ => '1' }),
         };
         section.Finish();
         return settings;

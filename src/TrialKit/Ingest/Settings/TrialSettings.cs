@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TrialKit.Ingest.Cells;
+using TrialKit.Ingest.Weather;
 using TrialKit.Quantities;
 using TrialKit.Trials;
 using UnitsNet;
@@ -56,6 +57,12 @@ internal sealed record TrialSettings
 
     /// <summary>The weather file that is named and exists; null for the table's own.</summary>
     public string? WeatherFile { get; init; }
+
+    /// <summary>What <c>[weather]</c> says of the weather file.</summary>
+    public WeatherChoices WeatherChoices { get; init; } = new();
+
+    /// <summary>What <c>[forecast]</c> says.</summary>
+    public ForecastDraft Forecast { get; init; } = new();
 
     public GrainPrice? GrainPrice { get; init; }
 

@@ -7,6 +7,7 @@ internal sealed class BoundTable
 {
     private readonly Column[] _columns;
     private readonly BoundColumn[] _bound;
+    private bool _passesOverOthers;
 
     private BoundTable(RawTable raw, IReadOnlyList<Column> columns)
     {
@@ -44,9 +45,10 @@ internal sealed class BoundTable
     /// <param name="columns">What it may have.</param>
     /// <param name="units">The units that <c>trial.toml</c> sets for columns whose header has none, by column name or <c>table.column</c>.</param>
     /// <param name="problems">Takes what is wrong.</param>
-    public static BoundTable Bind(RawTable raw, IReadOnlyList<Column> columns, IReadOnlyDictionary<string, string> units, ProblemList problems)
+    /// <param name="passesOverOthers">Whether columns that are not known are passed over without a warning, as in files of many elements.</param>
+    public static BoundTable Bind(RawTable raw, IReadOnlyList<Column> columns, IReadOnlyDictionary<string, string> units, ProblemList problems, bool passesOverOthers = false)
     {
-        var table = new BoundTable(raw, columns);
+        var table = new BoundTable(raw, columns) { _passesOverOthers = passesOverOthers };
         if (!raw.HasHeader)
         {
             problems.Add(TableProblems.Empty(raw.Start));
@@ -89,7 +91,11 @@ internal sealed class BoundTable
         var column = HeaderName.Find(header, columns, out var unit);
         if (column is null)
         {
-            problems.Add(TableProblems.UnknownColumn(at, header, [.. columns.Where(candidate => candidate.IsListed).Select(candidate => candidate.Name)]));
+            if (!_passesOverOthers)
+            {
+                problems.Add(TableProblems.UnknownColumn(at, header, [.. columns.Where(candidate => candidate.IsListed).Select(candidate => candidate.Name)]));
+            }
+
             return;
         }
 

@@ -56,10 +56,11 @@ internal static class Schema
     public static readonly Column Temperature = new("temperature", UnitKinds.Temperature) { Aliases = ["temp"] };
     public static readonly Column MaximumFlags = new("tmax_attributes") { IsListed = false };
     public static readonly Column MinimumFlags = new("tmin_attributes") { IsListed = false };
+    public static readonly Column StationName = new("station") { IsListed = false };
     public static readonly IReadOnlyList<Column> Weather =
     [
         Time, Maximum, Minimum, Temperature, MaximumFlags, MinimumFlags,
-        .. Station("station", "name", "latitude", "longitude", "elevation", "prcp", "prcp_attributes", "snow", "snow_attributes", "snwd", "snwd_attributes", "tavg", "tavg_attributes", "tobs", "tobs_attributes"),
+        StationName, .. Station("name", "latitude", "longitude", "elevation", "prcp", "prcp_attributes", "snow", "snow_attributes", "snwd", "snwd_attributes", "tavg", "tavg_attributes", "tobs", "tobs_attributes"),
     ];
 
     public static readonly Column Year = new("year", Required: true);

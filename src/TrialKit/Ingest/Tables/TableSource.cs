@@ -14,10 +14,11 @@ internal sealed class TableSource
     /// <summary>Opens the workbook, when there is one, and says which of its sheets are not used.</summary>
     /// <param name="folder">The trial folder.</param>
     /// <param name="problems">Takes what is wrong.</param>
-    public TableSource(string folder, ProblemList problems)
+    /// <param name="usesWorkbook">Whether the folder is a trial's, whose workbook may hold tables.</param>
+    public TableSource(string folder, ProblemList problems, bool usesWorkbook = true)
     {
         (_folder, _problems) = (folder, problems);
-        _workbook = Workbook.Open(folder, problems);
+        _workbook = usesWorkbook ? Workbook.Open(folder, problems) : null;
         foreach (var sheet in _workbook?.Sheets ?? [])
         {
             var table = Schema.TableNames.FirstOrDefault(name => string.Equals(name, SheetKey(sheet), StringComparison.OrdinalIgnoreCase));
@@ -90,9 +91,9 @@ internal sealed class TableSource
 
     /// <summary>Matches the header of a table that has been read.</summary>
     /// <returns>Null when its rows cannot be read; the reason is added.</returns>
-    public BoundTable? Bind(RawTable raw, IReadOnlyList<Column> columns, IReadOnlyDictionary<string, string> units)
+    public BoundTable? Bind(RawTable raw, IReadOnlyList<Column> columns, IReadOnlyDictionary<string, string> units, bool passesOverOthers = false)
     {
-        var table = BoundTable.Bind(raw, columns, units, _problems);
+        var table = BoundTable.Bind(raw, columns, units, _problems, passesOverOthers);
         if (table.IsSound && raw.RowCount == 0)
         {
             _problems.Add(TableProblems.NoRows(raw.Start, raw.Name));

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TrialKit.Trials;
+using UnitsNet;
 
 namespace TrialKit.Ingest.Weather;
 
@@ -7,4 +8,8 @@ namespace TrialKit.Ingest.Weather;
 /// <param name="Days">The days whose temperatures are known.</param>
 /// <param name="Rows">Rows that became part of a day.</param>
 /// <param name="LeftOut">Rows left out, whose days count as missing.</param>
-internal sealed record DayRecords(ImmutableArray<DailyTemperature> Days, int Rows, int LeftOut);
+internal sealed record DayRecords(ImmutableArray<DailyTemperature> Days, int Rows, int LeftOut)
+{
+    /// <summary>The mean of each hour of the days that were recorded hour by hour.</summary>
+    public IReadOnlyDictionary<DateOnly, ImmutableArray<Temperature>> Hours { get; init; } = ImmutableDictionary<DateOnly, ImmutableArray<Temperature>>.Empty;
+}

@@ -16,6 +16,7 @@ internal static class HourlyReader
     public static DayRecords Read(BoundTable table, CellReader cells, TemperatureReader reader, ProblemList problems)
     {
         var days = ImmutableArray.CreateBuilder<DailyTemperature>();
+        var hours = new Dictionary<DateOnly, ImmutableArray<Temperature>>();
         var (used, leftOut) = (0, 0);
         Day? current = null;
         DateTime? before = null;
@@ -50,7 +51,7 @@ internal static class HourlyReader
         }
 
         Close(current);
-        return new DayRecords(days.ToImmutable(), used, leftOut);
+        return new DayRecords(days.ToImmutable(), used, leftOut) { Hours = hours };
 
         void Close(Day? day)
         {
@@ -62,6 +63,7 @@ internal static class HourlyReader
             if (day.Hours == HoursPerDay)
             {
                 days.Add(new DailyTemperature(day.Date, day.Maximum, day.Minimum));
+                hours[day.Date] = day.Means;
                 used += day.Rows;
                 return;
             }
@@ -74,6 +76,8 @@ internal static class HourlyReader
     /// <summary>One day while its rows are read.</summary>
     private sealed class Day(DateOnly date, int firstRow)
     {
+        private readonly double[] _sums = new double[HoursPerDay];
+        private readonly int[] _readings = new int[HoursPerDay];
         private uint _hours;
 
         public DateOnly Date => date;
@@ -88,6 +92,9 @@ internal static class HourlyReader
 
         public Temperature Minimum { get; private set; }
 
+        /// <summary>The mean of each hour's readings.</summary>
+        public ImmutableArray<Temperature> Means => [.. _sums.Select((sum, hour) => new Temperature(sum / _readings[hour], Maximum.Unit))];
+
         public void Add(DateTime time, Temperature? temperature)
         {
             Rows++;
@@ -99,6 +106,8 @@ internal static class HourlyReader
             // One column, one unit: the numbers compare as the temperatures do.
             Maximum = _hours == 0 || value.Value > Maximum.Value ? value : Maximum;
             Minimum = _hours == 0 || value.Value < Minimum.Value ? value : Minimum;
+            _sums[time.Hour] += value.Value;
+            _readings[time.Hour]++;
             _hours |= 1u << time.Hour;
         }
     }

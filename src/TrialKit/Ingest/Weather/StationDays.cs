@@ -1,3 +1,4 @@
+using System.Text;
 using TrialKit.Ingest.Messages;
 using TrialKit.Ingest.Tables;
 using TrialKit.Trials;
@@ -8,47 +9,80 @@ namespace TrialKit.Ingest.Weather;
 /// <summary>Gathers a station's maxima and minima, which stand apart in its file, into days. Values are tenths of a degree Celsius.</summary>
 /// <param name="text">The file.</param>
 /// <param name="planted">The planting date: days long before or after it are not read; null reads all.</param>
+/// <param name="soilDepth">The depth code of the soil temperatures to read; null reads those of the air.</param>
+/// <param name="choice">Which station is read.</param>
 /// <param name="problems">Takes what is wrong.</param>
-internal sealed class StationDays(Utf8Text text, DateOnly? planted, ProblemList problems)
+internal sealed class StationDays(Utf8Text text, DateOnly? planted, char? soilDepth, StationChoice choice, ProblemList problems)
 {
+    /// <summary>What stands for a value that was not recorded.</summary>
+    public const int Missing = -9999;
+
     private const int DaysBefore = 31;
     private const int DaysAfter = 400;
-    private const int Missing = -9999;
     private const double LowestCelsius = -60;
     private const double HighestCelsius = 60;
 
-    private readonly SortedDictionary<DateOnly, Extremes> _days = [];
-    private string? _station;
+    private readonly Dictionary<int, Extremes> _days = [];
+    private byte[] _lastStation = [];
+    private bool _readsLast;
+    private char? _cover;
+    private bool _hasValues;
 
     /// <summary>Values that failed a check of the station's quality control; each is listed by a warning.</summary>
     public int Failed { get; private set; }
 
-    /// <summary>Whether the row is of the one station that the file may hold.</summary>
-    public bool IsSameStation(string station, int place)
+    /// <summary>Whether the rows of a station are read.</summary>
+    public bool IsRead(ReadOnlySpan<byte> station, int place)
     {
-        _station ??= station;
-        if (_station == station)
+        // Rows of a station stand together: one comparison tells most of them.
+        if (!station.SequenceEqual(_lastStation))
         {
-            return true;
+            _lastStation = station.ToArray();
+            _readsLast = choice.IsRead(Encoding.UTF8.GetString(station), () => text.Locate(place));
         }
 
-        problems.Add(WeatherProblems.OtherStation(text.Locate(place), station, _station));
-        return false;
+        return _readsLast;
     }
 
-    /// <summary>Adds a value of the element <c>TMAX</c> or <c>TMIN</c>; others are passed over.</summary>
-    /// <param name="element">The element.</param>
+    /// <summary>Which extreme an element is: true for the maximum, false for the minimum, null for neither.</summary>
+    /// <remarks>Soil elements are SX and SN with a code of the ground's cover and one of the depth; of several covers the first is read.</remarks>
+    public bool? IsMaximum(ReadOnlySpan<byte> element)
+    {
+        if (soilDepth is not { } depth)
+        {
+            return element.SequenceEqual("TMAX"u8) ? true : element.SequenceEqual("TMIN"u8) ? false : null;
+        }
+
+        if (element.Length != 4 || element[0] != 'S' || element[1] is not ((byte)'X' or (byte)'N') || element[3] != depth)
+        {
+            return null;
+        }
+
+        _cover ??= (char)element[2];
+        return _cover == (char)element[2] ? element[1] == 'X' : null;
+    }
+
+    /// <summary>Adds a value.</summary>
+    /// <param name="isMaximum">Whether it is the day's maximum.</param>
     /// <param name="day">The day.</param>
     /// <param name="tenths">Tenths of a degree Celsius; -9999 is a missing value.</param>
     /// <param name="quality">The flag of a failed check; blank when none failed.</param>
     /// <param name="place">The byte at which the value stands.</param>
-    public void Add(string element, DateOnly day, int tenths, char quality, int place)
+    public void Add(bool isMaximum, DateOnly day, int tenths, char quality, int place)
     {
-        if (element is not ("TMAX" or "TMIN") || tenths == Missing || (planted is { } date && (day < date.AddDays(-DaysBefore) || day > date.AddDays(DaysAfter))))
+        _hasValues |= tenths != Missing;
+        if (tenths == Missing || (planted is { } date && (day < date.AddDays(-DaysBefore) || day > date.AddDays(DaysAfter))))
         {
             return;
         }
 
+        var element = (isMaximum, soilDepth is null) switch
+        {
+            (true, true) => "TMAX",
+            (false, true) => "TMIN",
+            (true, false) => "soil maximum",
+            _ => "soil minimum",
+        };
         if (quality != ' ')
         {
             problems.Add(WeatherProblems.FailedCheck(text.Locate(place), element, day, quality.ToString()));
@@ -62,22 +96,28 @@ internal sealed class StationDays(Utf8Text text, DateOnly? planted, ProblemList 
             return;
         }
 
-        var extremes = _days.GetValueOrDefault(day);
-        if ((element == "TMAX" ? extremes.Maximum : extremes.Minimum) is not null)
+        var extremes = _days.GetValueOrDefault(day.DayNumber);
+        if ((isMaximum ? extremes.Maximum : extremes.Minimum) is not null)
         {
             problems.Add(WeatherProblems.DayAgain(text.Locate(place), day));
             return;
         }
 
-        _days[day] = element == "TMAX" ? extremes with { Maximum = tenths, Place = place } : extremes with { Minimum = tenths };
+        _days[day.DayNumber] = isMaximum ? extremes with { Maximum = tenths, Place = place } : extremes with { Minimum = tenths };
     }
 
     /// <summary>The days that have both extremes.</summary>
     /// <param name="rows">Rows that were read.</param>
     public DayRecords Build(int rows)
     {
-        var days = new List<DailyTemperature>();
-        foreach (var (day, extremes) in _days)
+        choice.Finish(ProblemLocation.StartOf(text.File));
+        if (!_hasValues && choice.Station is not null)
+        {
+            problems.Add(WeatherProblems.NoValues(ProblemLocation.StartOf(text.File), choice.Station, soilDepth is null ? "TMAX and TMIN" : $"SX and SN with the depth code {soilDepth}"));
+        }
+
+        var days = new List<DailyTemperature>(_days.Count);
+        foreach (var (number, extremes) in _days.OrderBy(entry => entry.Key))
         {
             if (extremes is not { Maximum: { } high, Minimum: { } low })
             {
@@ -90,7 +130,7 @@ internal sealed class StationDays(Utf8Text text, DateOnly? planted, ProblemList 
                 continue;
             }
 
-            days.Add(new DailyTemperature(day, Temperature.FromDegreesCelsius(high / 10.0), Temperature.FromDegreesCelsius(low / 10.0)));
+            days.Add(new DailyTemperature(DateOnly.FromDayNumber(number), Temperature.FromDegreesCelsius(high / 10.0), Temperature.FromDegreesCelsius(low / 10.0)));
         }
 
         return new DayRecords([.. days], rows, Failed);

@@ -1,4 +1,4 @@
-using System.Globalization;
+using System.Buffers.Text;
 using System.Text;
 using TrialKit.Ingest.Messages;
 using TrialKit.Ingest.Tables;
@@ -7,13 +7,16 @@ namespace TrialKit.Ingest.Weather;
 
 /// <summary>Reads <c>.dly</c> files of the Global Historical Climatology Network.</summary>
 /// <remarks>Columns, from 1: station 1-11, year 12-15, month 16-17, element 18-21, and for each day 1 to 31 a value of 5 characters and three flags,
-/// the first at 22; the second flag is that of a failed quality check. Source: NOAA, GHCN-Daily readme.txt, section III.</remarks>
+/// the first at 22; the second flag is that of a failed quality check. Blanks at the end of a line are often lost on the way.
+/// Source: NOAA, GHCN-Daily readme.txt, section III.</remarks>
 internal static class StationMonthsReader
 {
+    private const int StationWidth = 11;
     private const int FirstValue = 21;
     private const int ValueWidth = 5;
     private const int DayWidth = 8;
     private const int QualityFlag = 6;
+    private const int DaysInLine = 31;
 
     /// <summary>Reads every line.</summary>
     /// <returns>The days, and the lines of the file.</returns>
@@ -26,8 +29,8 @@ internal static class StationMonthsReader
         {
             var rest = text.Bytes.AsSpan(place);
             var end = rest.IndexOf((byte)'\n');
-            var line = Encoding.UTF8.GetString(end < 0 ? rest : rest[..end]).TrimEnd('\r');
-            if (line.Length > 0)
+            var line = (end < 0 ? rest : rest[..end]).TrimEnd((byte)'\r');
+            if (!line.IsEmpty)
             {
                 lines++;
                 used += ReadLine(line, place, text, days, problems) ? 1 : 0;
@@ -39,43 +42,44 @@ internal static class StationMonthsReader
         return (days.Build(used), lines);
     }
 
-    private static bool ReadLine(string line, int place, Utf8Text text, StationDays days, ProblemList problems)
+    private static bool ReadLine(ReadOnlySpan<byte> line, int place, Utf8Text text, StationDays days, ProblemList problems)
     {
-        // Blanks at the end of a line are often lost on the way.
-        line = line.PadRight(FirstValue + (DayWidth * 31));
-        if (!int.TryParse(line.AsSpan(11, 4), NumberStyles.None, CultureInfo.InvariantCulture, out var year)
-            || !int.TryParse(line.AsSpan(15, 2), NumberStyles.None, CultureInfo.InvariantCulture, out var month)
-            || year < 1 || month is < 1 or > 12)
+        if (line.Length < FirstValue || line.Length > FirstValue + (DayWidth * DaysInLine)
+            || !TryWhole(line.Slice(StationWidth, 4), out var year) || !TryWhole(line.Slice(15, 2), out var month) || year < 1 || month is < 1 or > 12)
         {
-            problems.Add(WeatherProblems.NotStationLine(text.Locate(place), line[..17]));
+            problems.Add(WeatherProblems.NotStationLine(text.Locate(place), Encoding.UTF8.GetString(line[..Math.Min(line.Length, FirstValue)])));
             return false;
         }
 
-        if (!days.IsSameStation(line[..11], place))
+        if (!days.IsRead(line[..StationWidth], place) || days.IsMaximum(line.Slice(17, 4)) is not { } isMaximum)
         {
             return false;
         }
 
-        var element = line.Substring(17, 4);
-        for (var day = 1; day <= DateTime.DaysInMonth(year, month); day++)
+        var last = DateTime.DaysInMonth(year, month);
+        var first = new DateOnly(year, month, 1);
+        for (var day = 1; day <= DaysInLine; day++)
         {
             var at = FirstValue + ((day - 1) * DayWidth);
-            var value = line.AsSpan(at, ValueWidth).Trim();
+            var value = at < line.Length ? line.Slice(at, Math.Min(ValueWidth, line.Length - at)).Trim((byte)' ') : default;
             if (value.IsEmpty)
             {
                 continue;
             }
 
-            if (int.TryParse(value, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var tenths))
+            if (!TryWhole(value, out var tenths) || (day > last && tenths != StationDays.Missing))
             {
-                days.Add(element, new DateOnly(year, month, day), tenths, line[at + QualityFlag], place + at);
+                problems.Add(WeatherProblems.NotStationLine(text.Locate(place + at), Encoding.UTF8.GetString(value)));
             }
-            else
+            else if (day <= last)
             {
-                problems.Add(WeatherProblems.NotStationLine(text.Locate(place + at), value.ToString()));
+                days.Add(isMaximum, first.AddDays(day - 1), tenths, at + QualityFlag < line.Length ? (char)line[at + QualityFlag] : ' ', place + at);
             }
         }
 
-        return element is "TMAX" or "TMIN";
+        return true;
     }
+
+    private static bool TryWhole(ReadOnlySpan<byte> text, out int value) =>
+        Utf8Parser.TryParse(text, out value, out var consumed) && consumed == text.Length;
 }

@@ -44,13 +44,12 @@ internal static class StationValuesReader
             return false;
         }
 
-        var isTemperature = cells[2] is "TMAX" or "TMIN";
-        if (!isTemperature || !days.IsSameStation(cells[0], place))
+        if (!days.IsRead(Encoding.UTF8.GetBytes(cells[0]), place) || days.IsMaximum(Encoding.UTF8.GetBytes(cells[2])) is not { } isMaximum)
         {
             return false;
         }
 
-        days.Add(cells[2], DateOnly.FromDateTime(date), (int)value, cells.Length > 5 && cells[5].Length > 0 ? cells[5][0] : ' ', place);
+        days.Add(isMaximum, DateOnly.FromDateTime(date), (int)value, cells.Length > 5 && cells[5].Length > 0 ? cells[5][0] : ' ', place);
         return true;
     }
 }

@@ -10,18 +10,21 @@ namespace TrialKit.Ingest.Weather;
 /// <summary>Reads temperatures: a table of the extremes of each day or of a temperature for each hour or oftener, or a file as weather services hand it out.</summary>
 /// <param name="source">Where tables are.</param>
 /// <param name="planted">The planting date; null when it is not known.</param>
+/// <param name="choices">What the user says of the weather file.</param>
 /// <param name="problems">Takes what is wrong.</param>
-internal sealed class TemperatureReader(TableSource source, DateOnly? planted, ProblemList problems)
+internal sealed class TemperatureReader(TableSource source, DateOnly? planted, WeatherChoices choices, ProblemList problems)
 {
     private const double LowestCelsius = -60;
     private const double HighestCelsius = 60;
     private const double MissingFromGrid = -999;
+    private const string SoilTable = "soil-temperature";
 
     private static readonly Dictionary<string, string> Celsius = new(StringComparer.Ordinal) { ["tmax"] = "C", ["tmin"] = "C" };
 
     /// <summary>Reads a table.</summary>
     /// <param name="name">The table.</param>
     /// <param name="file">The file, when another than the table's own is named.</param>
+    /// <returns>The series, the form in which it was recognised and what became of its rows.</returns>
     public TemperatureRecords Read(string name, string? file = null)
     {
         if (source.IsSheet(name))
@@ -36,22 +39,30 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, P
 
         var before = problems.Errors;
         var format = WeatherFormats.Detect(text, out var start);
+        var station = new StationChoice(choices.Station, problems);
         switch (format)
         {
             case WeatherFormat.StationMonths:
-                var (months, monthLines) = StationMonthsReader.Read(text, new StationDays(text, planted, problems), problems);
-                return Records(name, ProblemLocation.StartOf(text.File), months, monthLines, before);
+                var (months, monthLines) = StationMonthsReader.Read(text, Gather(name, text, station), problems);
+                return Records(name, ProblemLocation.StartOf(text.File), months, monthLines, before, WeatherFormats.Words(format), station);
             case WeatherFormat.StationValues:
-                var (values, valueLines) = StationValuesReader.Read(text, new StationDays(text, planted, problems), problems);
-                return Records(name, ProblemLocation.StartOf(text.File), values, valueLines, before);
+                var (values, valueLines) = StationValuesReader.Read(text, Gather(name, text, station), problems);
+                return Records(name, ProblemLocation.StartOf(text.File), values, valueLines, before, WeatherFormats.Words(format), station);
             case WeatherFormat.PowerGrid or WeatherFormat.DaymetGrid:
-                var grid = source.Bind(CsvTable.Read(text, name, problems, start), Schema.GridWeather, Celsius);
-                return grid is null ? TemperatureRecords.None : ReadGrid(name, grid, before);
+                var grid = source.Bind(CsvTable.Read(text, name, problems, start), Schema.GridWeather, Celsius, passesOverOthers: true);
+                return grid is null ? TemperatureRecords.None : ReadGrid(name, grid, before, WeatherFormats.Words(format));
             default:
-                var table = source.Bind(CsvTable.Read(text, name, problems), Schema.Weather, source.Units);
+                var raw = CsvTable.Read(text, name, problems);
+                var table = source.Bind(raw, Schema.Weather, choices.Units(source.Units), passesOverOthers: NamesStations(raw));
                 return table is null ? TemperatureRecords.None : ReadTable(name, table);
         }
     }
+
+    private StationDays Gather(string name, Utf8Text text, StationChoice station) =>
+        new(text, planted, name == SoilTable ? choices.SoilDepth : null, station, problems);
+
+    private static bool NamesStations(RawTable raw) =>
+        raw.HasHeader && Enumerable.Range(0, raw.ColumnCount).Any(column => string.Equals(raw.Header(column).Trim(), Schema.StationName.Name, StringComparison.OrdinalIgnoreCase));
 
     private TemperatureRecords ReadTable(string name, BoundTable table)
     {
@@ -64,24 +75,53 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, P
 
         var cells = new CellReader(table, source.Dates, problems);
         var before = problems.Errors;
+        var station = new StationChoice(choices.Station, problems);
         var days = isDaily
-            ? ReadDays(new DayColumns(table, Schema.Maximum, Schema.Minimum), cells, row => DateOf(table, cells, row))
+            ? ReadDays(new DayColumns(table, Schema.Maximum, Schema.Minimum), cells, row => DateOf(table, cells, row), station)
             : HourlyReader.Read(table, cells, this, problems);
-        return Records(name, table.Raw.Start, days, table.Raw.RowCount, before);
+        station.Finish(table.Raw.Start);
+        var form = (isDaily, table[Schema.StationName].Exists) switch
+        {
+            (true, true) => "station's table, a day a row",
+            (true, false) => "table of days",
+            _ => "table of hours",
+        };
+        return Records(name, table.Raw.Start, days, table.Raw.RowCount, before, form, station);
     }
 
-    private TemperatureRecords ReadGrid(string name, BoundTable table, int before)
+    private TemperatureRecords ReadGrid(string name, BoundTable table, int before, string form)
     {
         var cells = new CellReader(table, source.Dates, problems);
-        var days = ReadDays(new DayColumns(table, Schema.GridMaximum, Schema.GridMinimum), cells, row => GridDays.Of(table, cells, row, problems));
-        return Records(name, table.Raw.Start, days, table.Raw.RowCount, before);
+        var days = ReadDays(new DayColumns(table, Schema.GridMaximum, Schema.GridMinimum), cells, row => GridDays.Of(table, cells, row, problems), station: null);
+        return Records(name, table.Raw.Start, days, table.Raw.RowCount, before, form, station: null);
     }
 
     /// <summary>The series of days without errors. One with errors has holes where they stand: it is not asked for missing days.</summary>
-    private TemperatureRecords Records(string name, ProblemLocation start, DayRecords days, int rows, int errorsBefore) => new(
-        problems.Errors == errorsBefore ? TemperatureSeries.Of(start.File, days.Days) : null,
+    private TemperatureRecords Records(string name, ProblemLocation start, DayRecords days, int rows, int errorsBefore, string form, StationChoice? station) => new(
+        problems.Errors == errorsBefore ? Series(start, days) : null,
         start,
-        new TableRows(name, start.File, rows, days.Rows, days.LeftOut));
+        new TableRows(name, start.File, rows, days.Rows, days.LeftOut) { Form = form })
+    {
+        Form = form,
+        Station = station?.Station,
+    };
+
+    private TemperatureSeries Series(ProblemLocation start, DayRecords days)
+    {
+        var series = TemperatureSeries.Of(start.File, days.Days).WithHours(days.Hours);
+        if (choices.Fill == 0)
+        {
+            return series;
+        }
+
+        var filled = series.FillGaps(choices.Fill);
+        if (!filled.Filled.IsEmpty)
+        {
+            problems.Add(WeatherProblems.Filled(start, filled.Filled));
+        }
+
+        return filled;
+    }
 
     /// <summary>A temperature of a cell that is recorded; null with an error added when it is none or outlandish.</summary>
     public Temperature? Temperature(int row, BoundColumn column, CellReader cells)
@@ -101,7 +141,7 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, P
         return null;
     }
 
-    private DayRecords ReadDays(DayColumns columns, CellReader cells, Func<int, DateOnly?> dayOf)
+    private DayRecords ReadDays(DayColumns columns, CellReader cells, Func<int, DateOnly?> dayOf, StationChoice? station)
     {
         var raw = columns.Table.Raw;
         var days = ImmutableArray.CreateBuilder<DailyTemperature>();
@@ -111,6 +151,12 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, P
         for (var row = 0; row < raw.RowCount; row++)
         {
             if (!raw.IsWhole(row))
+            {
+                continue;
+            }
+
+            var at = row;
+            if (cells.Text(row, columns.Table[Schema.StationName]) is { } name && station?.IsRead(name.Trim(), () => raw.LocateRow(at)) == false)
             {
                 continue;
             }

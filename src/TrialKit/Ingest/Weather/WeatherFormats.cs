@@ -51,6 +51,16 @@ internal static partial class WeatherFormats
         return WeatherFormat.Table;
     }
 
+    /// <summary>A form in words, as a user is told it.</summary>
+    public static string Words(WeatherFormat format) => format switch
+    {
+        WeatherFormat.StationMonths => "GHCN-Daily, a month of one element a line",
+        WeatherFormat.StationValues => "GHCN-Daily, a value a line",
+        WeatherFormat.PowerGrid => "NASA POWER daily grid",
+        WeatherFormat.DaymetGrid => "Daymet daily grid",
+        _ => "table",
+    };
+
     [GeneratedRegex("^year,yday,", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex DaymetHeader();
 

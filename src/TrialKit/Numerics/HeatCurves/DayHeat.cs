@@ -85,7 +85,6 @@ internal static class DayHeat
     /// <remarks>
     /// The day is taken to begin at its minimum, to reach its maximum half way, and to end at <paramref name="endMinimum"/>: its own minimum for the single curve, the next day's for the double.
     /// At the fraction 1 this equals the day's degree-days. Methods without a curve gather evenly: multiply their degree-days by the fraction.
-    /// The intermediate cut-off is not floored here: within a day it may fall.
     /// </remarks>
     /// <param name="shape">The curve.</param>
     /// <param name="cutOff">The cut-off.</param>
@@ -95,7 +94,8 @@ internal static class DayHeat
     /// <param name="lower">L.</param>
     /// <param name="upper">U, at or above L, infinite for none.</param>
     /// <param name="fraction">Fraction of the day gone, 0 to 1.</param>
-    public static double UpTo(DayShape shape, CutOff cutOff, double minimum, double maximum, double endMinimum, double lower, double upper, double fraction)
+    /// <param name="floored">Whether the intermediate cut-off is kept from falling within the day.</param>
+    public static double UpTo(DayShape shape, CutOff cutOff, double minimum, double maximum, double endMinimum, double lower, double upper, double fraction, bool floored = false)
     {
         Check(minimum, maximum, lower, upper);
         if (!(fraction is >= 0.0 and <= 1.0))
@@ -106,7 +106,7 @@ internal static class DayHeat
         var (low, high) = (Math.Min(endMinimum, maximum), Math.Max(endMinimum, maximum));
         Check(low, high, lower, upper);
         var rise = Math.Min(1.0, 2.0 * fraction);
-        var heat = 0.5 * Combine(cutOff, lower, upper, floored: false, level => DayCurve.ExcessUpTo(shape, minimum, maximum, level, rise), () => DayCurve.TimeAboveUpTo(shape, minimum, maximum, upper, rise));
+        var heat = 0.5 * Combine(cutOff, lower, upper, floored, level => DayCurve.ExcessUpTo(shape, minimum, maximum, level, rise), () => DayCurve.TimeAboveUpTo(shape, minimum, maximum, upper, rise));
         var fall = Math.Max(0.0, (2.0 * fraction) - 1.0);
         if (fall == 0.0)
         {
@@ -120,7 +120,7 @@ internal static class DayHeat
             cutOff,
             lower,
             upper,
-            floored: false,
+            floored,
             level => Gathered(x => DayCurve.ExcessUpTo(shape, low, high, level, x)),
             () => Gathered(x => DayCurve.TimeAboveUpTo(shape, low, high, upper, x))));
     }

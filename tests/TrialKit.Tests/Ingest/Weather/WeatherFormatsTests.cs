@@ -65,7 +65,7 @@ public class WeatherFormatsTests
         using var folder = With(MaximumRow + "\n" + MinimumRow.Replace("ACW00011604", "ACW00011647", StringComparison.Ordinal) + "\n");
 
         Assert.Equal(
-            ["weather.csv:2:1: error TK410: the station 'ACW00011647' follows the station 'ACW00011604'; one station was expected in the file"],
+            ["weather.csv:2:1: error TK410: a second station begins here; the file holds 'ACW00011604', 'ACW00011647'; one of them was expected to be chosen, such as station = \"ACW00011604\" under [weather]"],
             folder.Problems());
     }
 
@@ -167,7 +167,7 @@ public class WeatherFormatsTests
         var reading = folder.Read();
 
         Assert.Equal(["2028-02-28 9.5 -1.2", "2028-02-29 10.5 0.1", "2028-03-01 11 1"], reading.Trial!.Weather!.Days.Select(Text));
-        Assert.Equal("TK121", Assert.Single(reading.Problems).Code);
+        Assert.Empty(reading.Problems);
     }
 
     [Fact]
