@@ -58,9 +58,9 @@ internal static class CommandLine
             CheckCommand.Create(terminal),
             AnalyzeCommand.Create(terminal),
             ReportCommand.Create(terminal),
+            PoolCommand.Create(terminal),
             ForecastCommand.Create(terminal),
             HeatCommand.Create(terminal),
-            PoolCommand.Create(terminal),
             StarterCommand.Create(terminal),
         };
 

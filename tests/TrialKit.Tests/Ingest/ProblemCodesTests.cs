@@ -26,7 +26,11 @@ public partial class ProblemCodesTests
     {
         var groups = new Dictionary<char, string>
         {
-            ['1'] = "TableProblems.cs", ['2'] = "TomlProblems.cs", ['3'] = "TrialProblems.cs", ['4'] = "WeatherProblems.cs", ['5'] = "FileProblems.cs",
+            ['1'] = "TableProblems.cs",
+            ['2'] = "TomlProblems.cs",
+            ['3'] = "TrialProblems.cs",
+            ['4'] = "WeatherProblems.cs",
+            ['5'] = "FileProblems.cs",
         };
 
         Assert.All(InSource(), code => Assert.Equal(groups[code.Code[2]], code.File));
