@@ -27,9 +27,9 @@ public static class FurrowHazards
     public static IEnumerable<FurrowHazard> In(Product product)
     {
         ArgumentNullException.ThrowIfNull(product);
-        var recognised = Materials.Recognise(product)?.Name;
+        var recognised = Materials.RecogniseAll(product);
         return All.Where(hazard => hazard.Material is { } material
-            ? material == recognised || product.MadeFrom.Any(part => part.Material == material)
+            ? recognised.Any(known => known.Name == material) || product.MadeFrom.Any(part => part.Material == material)
             : product.Analysis?.Percent(hazard.Nutrient!.Value) > 0);
     }
 

@@ -50,7 +50,18 @@ public static class FurrowScreen
             return new(total.Placement, source, limit, PoundsPerAcre: null, ScreenVerdict.AmountNotKnown, "a product there has no analysis, or no density to weigh it");
         }
 
-        return new(total.Placement, source, limit, amount, IsOver(limit, amount) ? ScreenVerdict.Over : ScreenVerdict.Under, reason);
+        if (IsOver(limit, amount))
+        {
+            return new(total.Placement, source, limit, amount, ScreenVerdict.Over, reason);
+        }
+
+        // No amount of a material that is never to be in the furrow is told as within a limit there.
+        var never = total.Placement == Placement.InFurrow
+            ? total.Products.SelectMany(placed => FurrowHazards.In(placed.Product)).FirstOrDefault(hazard => hazard.IsNever)
+            : null;
+        return never is null
+            ? new(total.Placement, source, limit, amount, ScreenVerdict.Under, reason)
+            : new(total.Placement, source, Limit: null, PoundsPerAcre: null, ScreenVerdict.NotCovered, $"holds {never.What}, never to be in the furrow");
     }
 
     private static bool IsOver(ScreeningLimit limit, double amount) => limit.PoundsPerAcre == 0 || amount > limit.PoundsPerAcre * (1 + Rounding);

@@ -13,11 +13,11 @@ public static class Materials
         Dry("ammonium nitrate", "34-0-0"),
         Dry("ammonium sulfate", "21-0-0-24S", "AMS"),
         Dry("urea", "46-0-0"),
-        Liquid("UAN-28", "28-0-0", 10.66, "10.65 to 10.67 at 60 F", "UAN 28", "28 % UAN", "urea ammonium nitrate", "UAN"),
-        Liquid("UAN-32", "32-0-0", 11.06, null, "UAN 32", "32 % UAN"),
+        Liquid("UAN-28", "28-0-0", 10.66, "10.65 to 10.67 at 60 F", "UAN 28", "UAN28", "28 % UAN", "urea ammonium nitrate", "UAN"),
+        Liquid("UAN-32", "32-0-0", 11.06, null, "UAN 32", "UAN32", "32 % UAN"),
         Dry("anhydrous ammonia", "82-0-0", "NH3"),
-        Liquid("ammonium thiosulfate", "12-0-0-26S", 11.04, "11.5 is printed too", "ATS", "12-0-0-26"),
-        Liquid("potassium thiosulfate", "0-0-25-17S", 12.2, "value from memory", "KTS", "0-0-25-17"),
+        Liquid("ammonium thiosulfate", "12-0-0-26S", 11.04, "11.5 is printed too", "ammonium thiosulphate", "ATS", "12-0-0-26"),
+        Liquid("potassium thiosulfate", "0-0-25-17S", 12.2, "value from memory", "potassium thiosulphate", "KTS", "0-0-25-17"),
         Liquid("10-34-0", "10-34-0", 11.65, "11.4 is printed too", "ammonium polyphosphate", "APP"),
         Liquid("11-37-0", "11-37-0", 11.6, null),
         Liquid("7-21-7", "7-21-7", 11.0, "up to 11.2 is printed"),
@@ -38,24 +38,37 @@ public static class Materials
     public static Material? Find(string name) =>
         All.FirstOrDefault(material => Identifier.Same(material.Name, name) || material.OtherNames.Contains(name, Identifier.Comparer));
 
-    /// <summary>The material that a product is, by a name of it within the product's name, the longest first; else by its analysis; null when neither tells.</summary>
-    public static Material? Recognise(Product product)
+    /// <summary>The material that a product is: the one its name or analysis tells; null when none is told, or several.</summary>
+    public static Material? Recognise(Product product) => RecogniseAll(product) is [var only] ? only : null;
+
+    /// <summary>Every material that a product's name tells, the longest names first; else the one of its analysis; empty when neither tells.</summary>
+    /// <remarks>A name within a longer one is not told again: urea ammonium nitrate is neither urea nor ammonium nitrate.</remarks>
+    public static ImmutableArray<Material> RecogniseAll(Product product)
     {
         ArgumentNullException.ThrowIfNull(product);
         var words = Words(product.Name);
-        var named =
-            from material in All
-            from name in material.OtherNames.Add(material.Name)
-            where words.Contains(Words(name), StringComparison.Ordinal)
-            orderby name.Length descending
-            select material;
-        return named.FirstOrDefault()
-            ?? (product.Analysis is { } analysis ? All.FirstOrDefault(material => material.Analysis == analysis) : null);
+        var told = ImmutableArray.CreateBuilder<Material>();
+        foreach (var (material, name) in Names)
+        {
+            if (words.Contains(name, StringComparison.Ordinal))
+            {
+                words = words.Replace(name, " | ", StringComparison.Ordinal);
+                if (!told.Contains(material))
+                {
+                    told.Add(material);
+                }
+            }
+        }
+
+        return told.Count > 0 ? told.ToImmutable() : [.. All.Where(material => material.Analysis == product.Analysis).Take(1)];
     }
+
+    private static ImmutableArray<(Material Material, string Name)> Names { get; } =
+        [.. All.SelectMany(material => material.OtherNames.Add(material.Name).Select(name => (material, Words(name)))).OrderByDescending(entry => entry.Item2.Length)];
 
     // Words are set between spaces, so that only whole ones are found: the material urea is not within a name such as ureaform.
     private static string Words(string text) =>
-        $" {string.Join(' ', text.ToUpperInvariant().Split([' ', ',', ';', '(', ')', '/', '%'], StringSplitOptions.RemoveEmptyEntries))} ";
+        $" {string.Join(' ', text.ToUpperInvariant().Split([' ', ',', ';', '(', ')', '/', '%', '+', '&'], StringSplitOptions.RemoveEmptyEntries))} ";
 
     private static Material Dry(string name, string analysis, params ImmutableArray<string> others) => new(name, others, Analysis(analysis), Density: null, DensityNote: null);
 

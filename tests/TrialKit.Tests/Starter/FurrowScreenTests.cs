@@ -10,6 +10,29 @@ public class FurrowScreenTests
     private static readonly StarterSite Medium = new("corn", Products.ThirtyInches, SoilClass.Medium, CationExchange: 14);
 
     [Theory]
+    [InlineData("10-34-0 with UAN", "14-20-0")]
+    [InlineData("10-34-0+UAN28", "14-20-0")]
+    [InlineData("ammonium polyphosphate and ATS", "11-20-0-10S")]
+    [InlineData("UAN", "32-0-0")]
+    [InlineData("urea ammonium nitrate", "28-0-0")]
+    [InlineData("potassium thiosulphate", "0-0-25-17S")]
+    public void Of_MaterialNeverInTheFurrow_IsFoundInAnyNameAndNeverToldAsWithinALimit(string name, string analysis)
+    {
+        var product = Products.Liquid(name, 0.5, 11, analysis);
+
+        Assert.Contains(FurrowHazards.In(product), hazard => hazard.IsNever);
+        Assert.All(FurrowScreen.Of(PlacementTotal.Of([product], Products.ThirtyInches).Single(), Medium), line => Assert.NotEqual(ScreenVerdict.Under, line.Verdict));
+    }
+
+    [Fact]
+    public void RecogniseAll_NameWithinALongerOne_IsNotToldAgain() =>
+        Assert.Equal(["UAN-28"], Materials.RecogniseAll(Products.Liquid("urea ammonium nitrate", 5, 10.66, "28-0-0")).Select(material => material.Name));
+
+    [Fact]
+    public void Recognise_TwoMaterialsInTheName_IsNeither() =>
+        Assert.Null(Materials.Recognise(Products.Liquid("10-34-0 with UAN", 5, 11, "14-20-0")));
+
+    [Theory]
     [InlineData(40, SoilClass.Medium, 6)]
     [InlineData(30, SoilClass.Fine, 8)]
     [InlineData(20, SoilClass.Medium, 12)]
