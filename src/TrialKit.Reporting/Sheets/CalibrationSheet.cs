@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Report;
 using TrialKit.Reporting.Words;
+using TrialKit.Starter;
 using TrialKit.Starter.Flow;
 using TrialKit.Trials;
 using UnitSystem = TrialKit.Quantities.UnitSystem;
@@ -57,6 +58,11 @@ public static class CalibrationSheet
             new("Speed", RateText.Speed(flow.Settings.Speed, units)),
             new("Flow of a row", RateText.Flow(flow.PerRow, units)),
         ]);
+        foreach (var hazard in FurrowHazards.In(flow.Placed.Product).Where(hazard => hazard.IsNever && flow.Placed.Placement == Placement.InFurrow))
+        {
+            yield return new Note(NoteWeight.Grave, "Never in the furrow", StarterWords.Hazard(flow.Placed.Product, hazard));
+        }
+
         foreach (var caution in CautionNotes.All())
         {
             yield return caution;

@@ -17,17 +17,18 @@ namespace TrialKit.Reporting.Tests.Report;
 /// <summary>The cautions stand on every page that shows an amount near the seed.</summary>
 public class StarterPagesTests
 {
-    private static StarterReview Review
+    private static StarterReview Review => ReviewOf("10-34-0", "10-34-0");
+
+    private static StarterReview ReviewOf(string name, string stated)
     {
-        get
-        {
-            Assert.True(NutrientAnalysis.TryParse("10-34-0", out var analysis));
-            var product = new Product("10-34-0", [new(Placement.InFurrow, 0.4), new(Placement.BesideAndBelowBothSides, 0.6)], ApplicationRate.FromGallonsPerAcre(7), LiquidDensity.FromPoundsPerGallon(11.65), analysis);
-            return StarterReview.Of([new("split", "Split", Cost: null, [product])], new("corn", Length.FromInches(30), SoilClass.Sandy, CationExchange: 9))!;
-        }
+        Assert.True(NutrientAnalysis.TryParse(stated, out var analysis));
+        var product = new Product(name, [new(Placement.InFurrow, 0.4), new(Placement.BesideAndBelowBothSides, 0.6)], ApplicationRate.FromGallonsPerAcre(7), LiquidDensity.FromPoundsPerGallon(11.65), analysis);
+        return StarterReview.Of([new("split", "Split", Cost: null, [product])], new("corn", Length.FromInches(30), SoilClass.Sandy, CationExchange: 9))!;
     }
 
-    private static ImmutableArray<StreamFlow> Flows => StreamFlow.Of(Review, new(Speed.FromMilesPerHour(5), Pressure.FromPoundsForcePerSquareInch(20), []));
+    private static ImmutableArray<StreamFlow> Flows => FlowsOf(Review);
+
+    private static ImmutableArray<StreamFlow> FlowsOf(StarterReview review) => StreamFlow.Of(review, new(Speed.FromMilesPerHour(5), Pressure.FromPoundsForcePerSquareInch(20), []));
 
     [Theory]
     [InlineData(UnitSystem.Us, PageSize.Letter)]
@@ -54,6 +55,16 @@ public class StarterPagesTests
     {
         var blocks = CalibrationSheet.Of("Catch test", Flows, 8, UnitSystem.Us, PageSize.Letter, []).Blocks;
         Assert.Equal(Flows.Length, blocks.OfType<Note>().Count(note => note.Text.Plain == StarterCautions.LabelFirst));
+    }
+
+    [Fact]
+    public void CalibrationSheet_MaterialNeverInTheFurrow_SaysSoForTheFurrowAlone()
+    {
+        var flows = FlowsOf(ReviewOf("potassium thiosulfate", "0-0-25-17S"));
+        var notes = CalibrationSheet.Of("Catch test", flows, 8, UnitSystem.Us, PageSize.Letter, []).Blocks.OfType<Note>().Where(note => note.Text.Plain.Contains("never put potassium thiosulfate into the seed furrow", StringComparison.Ordinal));
+
+        Assert.Equal(2, flows.Length);
+        Assert.Equal(NoteWeight.Grave, Assert.Single(notes).Weight);
     }
 
     [Theory]
