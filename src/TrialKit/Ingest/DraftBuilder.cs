@@ -45,6 +45,9 @@ internal static class DraftBuilder
             Plants = tables.Plants.Items,
             Harvests = tables.Harvests.Items,
             Measurements = tables.Measurements.Items,
+            Field = settings.Field,
+            PlannedSpots = tables.Spots.Items,
+            PlanSeed = settings.PlanSeed,
             Weather = knowsPlanting ? tables.Weather.Series : null,
             SoilTemperature = knowsPlanting ? tables.SoilTemperature.Series : null,
         };

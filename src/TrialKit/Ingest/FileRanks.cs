@@ -7,7 +7,7 @@ namespace TrialKit.Ingest;
 /// <param name="problems">Takes the place.</param>
 internal sealed class FileRanks(ProblemList problems)
 {
-    private static readonly IReadOnlyList<string> Order = [SettingsReader.FileName, Workbook.FileName, .. Schema.TableNames];
+    private static readonly IReadOnlyList<string> Order = [SettingsReader.FileName, PlanReader.FileName, Workbook.FileName, .. Schema.TableNames];
 
     /// <summary>Problems added from now on are of this file or table.</summary>
     public void Begin(string name)

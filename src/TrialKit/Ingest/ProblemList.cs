@@ -20,6 +20,9 @@ internal sealed class ProblemList
         }
     }
 
+    /// <summary>Takes back the warnings of a code.</summary>
+    public void Withdraw(string code) => _problems.RemoveAll(entry => entry.Problem.Severity == ProblemSeverity.Warning && entry.Problem.Code == code);
+
     /// <summary>The problems by file, line and column; those of one place stay in the order they were found.</summary>
     public IReadOnlyList<Problem> InFileOrder() =>
         [.. _problems

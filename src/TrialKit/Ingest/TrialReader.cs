@@ -27,6 +27,8 @@ public static class TrialReader
         var ranks = new FileRanks(problems);
         ranks.Begin(SettingsReader.FileName);
         var settings = SettingsReader.Read(folder, problems);
+        ranks.Begin(PlanReader.FileName);
+        settings = settings with { PlanSeed = PlanReader.Read(folder, problems) };
         ranks.Begin(Workbook.FileName);
         UnusedFiles.Report(folder, settings.WeatherFile, problems);
         var source = new TableSource(folder, problems) { Units = settings.ColumnUnits, Dates = settings.Dates };

@@ -54,6 +54,14 @@ public readonly record struct PlantDensity : IComparable<PlantDensity>
     public static Length RowOfThousandthAcre(Length spacing) =>
         Length.FromFeet(522.72 / Guard.Positive(spacing.Inches, "row spacing, in", nameof(spacing)));
 
+    /// <summary>The length of one row that covers a thousandth of an acre, or of a hectare.</summary>
+    /// <param name="spacing">Distance between rows, above zero.</param>
+    /// <param name="units">Acres or hectares.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Zero, negative, infinite or NaN.</exception>
+    public static Length RowOfThousandth(Length spacing, UnitSystem units) => units == UnitSystem.Us
+        ? RowOfThousandthAcre(spacing)
+        : Length.FromMeters(Land.SquareMetresPerHectare / 1000 / Guard.Positive(spacing.Meters, "row spacing, m", nameof(spacing)));
+
     /// <summary>The difference of two densities.</summary>
     public static PlantDensityDifference operator -(PlantDensity left, PlantDensity right) =>
         PlantDensityDifference.FromPerHectare(left.PerHectare - right.PerHectare);

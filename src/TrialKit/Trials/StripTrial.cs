@@ -68,6 +68,18 @@ public sealed class StripTrial
     /// <summary>Other values of strips; may be empty.</summary>
     public ImmutableArray<StripMeasurement> Measurements => draft.Measurements;
 
+    /// <summary>The room the trial has; null when not written down.</summary>
+    public FieldSpace? Field => draft.Field;
+
+    /// <summary>Places drawn for counting; may be empty.</summary>
+    public ImmutableArray<PlannedSpot> PlannedSpots => draft.PlannedSpots;
+
+    /// <summary>The seed that strips and spots were drawn with; null when they were not drawn here.</summary>
+    public long? PlanSeed => draft.PlanSeed;
+
+    /// <summary>Whether nothing has been measured yet: a plan, with or without strips.</summary>
+    public bool IsPlan => StandCounts.IsEmpty && Emergence.IsEmpty && Plants.IsEmpty && Harvests.IsEmpty && Measurements.IsEmpty;
+
     /// <summary>Air temperatures; null when there are none.</summary>
     public TemperatureSeries? Weather => draft.Weather;
 

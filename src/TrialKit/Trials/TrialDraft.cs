@@ -57,6 +57,15 @@ public sealed record TrialDraft
     /// <summary>Other values of strips; may be empty.</summary>
     public ImmutableArray<StripMeasurement> Measurements { get; init; } = [];
 
+    /// <summary>The room the trial has; null when not written down.</summary>
+    public FieldSpace? Field { get; init; }
+
+    /// <summary>Places drawn for counting; may be empty.</summary>
+    public ImmutableArray<PlannedSpot> PlannedSpots { get; init; } = [];
+
+    /// <summary>The seed that strips and spots were drawn with; null when they were not drawn here.</summary>
+    public long? PlanSeed { get; init; }
+
     /// <summary>Air temperatures; null when there are none.</summary>
     public TemperatureSeries? Weather { get; init; }
 

@@ -38,7 +38,7 @@ public sealed partial class FileFormatGuideTests : IDisposable
     {
         File.WriteAllText(Path.Combine(folder, "trial.toml"), Blocks("toml").First());
         var tables = TableSnippet().Matches(Guide()).ToDictionary(match => match.Groups["file"].Value, match => match.Groups["text"].Value);
-        Assert.Equal(["strips.csv", "stand-counts.csv", "emergence.csv", "plants.csv", "harvest.csv", "measures.csv", "weather.csv"], tables.Keys);
+        Assert.Equal(["strips.csv", "spots.csv", "stand-counts.csv", "emergence.csv", "plants.csv", "harvest.csv", "measures.csv", "weather.csv"], tables.Keys);
         foreach (var (file, text) in tables)
         {
             File.WriteAllText(Path.Combine(folder, file), text);

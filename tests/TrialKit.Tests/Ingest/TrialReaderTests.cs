@@ -19,6 +19,21 @@ public class TrialReaderTests
     }
 
     [Fact]
+    public void Read_FolderWithNothingMeasured_IsAPlanWithoutProblems()
+    {
+        using var folder = TrialFolder.Sound();
+        foreach (var table in new[] { "stand-counts.csv", "emergence.csv", "plants.csv", "harvest.csv", "measures.csv" })
+        {
+            folder.Remove(table);
+        }
+
+        var reading = folder.Write("stand-counts.csv", "strip,length_ft,plants\n").Read();
+
+        Assert.Empty(reading.Problems);
+        Assert.True(reading.Trial!.IsPlan);
+    }
+
+    [Fact]
     public void Read_SoundFolder_HoldsTheSettings()
     {
         using var folder = TrialFolder.Sound();

@@ -74,7 +74,7 @@ public class WorkbookTests
         using var folder = With("harvst", TrialFolder.SoundText("harvest.csv"));
 
         Assert.Equal(
-            ["trial.xlsx!harvst!A1: warning TK523: the sheet 'harvst' is not used; the tables are strips, stand-counts, emergence, plants, harvest, measures, weather, soil-temperature; the nearest is 'harvest'"],
+            ["trial.xlsx!harvst!A1: warning TK523: the sheet 'harvst' is not used; the tables are strips, spots, stand-counts, emergence, plants, harvest, measures, weather, soil-temperature; the nearest is 'harvest'"],
             folder.Problems());
     }
 

@@ -69,7 +69,10 @@ internal static class TableProblems
     public static Problem NamelessColumn(ProblemLocation at, ProblemLocation header) => Error("TK125", at,
         $"the cell has a value and its column has no name at {header}", "a column name was expected above every value");
 
-    public static Problem NoRows(ProblemLocation at, string table) => Warning("TK126", at,
+    /// <summary>The code of a table without rows.</summary>
+    public const string NoRowsCode = "TK126";
+
+    public static Problem NoRows(ProblemLocation at, string table) => Warning(NoRowsCode, at,
         $"{table} has a header and no rows", "at least one row was expected");
 
     public static Problem MissingOneOf(ProblemLocation at, string first, string second) => Error("TK127", at,

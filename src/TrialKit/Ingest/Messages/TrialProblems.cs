@@ -18,8 +18,8 @@ internal static class TrialProblems
     public static Problem SpotDiffers(ProblemLocation at, string column, string found, string earlier) => Error("TK304", at,
         $"column {Wording.Quote(column)} holds {Wording.Quote(found)} where {Wording.Quote(earlier)} stood before for the same spot", "one value for all visits to a spot was expected");
 
-    public static Problem NothingMeasured(ProblemLocation at) => Error("TK305", at,
-        "the trial has strips and nothing measured on them", "at least one of stand-counts, emergence, plants, harvest and measures was expected");
+    public static Problem PlannedSpotTwice(ProblemLocation at, string spot, string strip) => Error("TK305", at,
+        $"spot {Wording.Quote(spot)} of strip {Wording.Quote(strip)} is listed a second time", "each spot once in a strip was expected");
 
     public static Problem LeftOut(ProblemLocation at, string column) => Warning("TK306", at,
         $"column {Wording.Quote(column)} is not recorded, so the row is left out", "a value was expected");

@@ -18,7 +18,8 @@ internal sealed class StripReader(TrialSettings settings, TableSource source, St
     /// <summary>Reads every row.</summary>
     public RecordTable<Strip> Read()
     {
-        if (!source.Has(Name))
+        // Where the room is described and strips are yet to be drawn, their table may come later.
+        if (!source.Has(Name) && settings.Field is null)
         {
             problems.Add(FileProblems.Missing(TableSource.FileOf(Name), "the table of strips was expected in the folder or as a sheet of trial.xlsx"));
         }

@@ -14,6 +14,8 @@ internal sealed record TrialTables
     /// <summary>Whether a row of the strips had an error, so that a block may look emptier than it is.</summary>
     public required bool StripsHaveErrors { get; init; }
 
+    public required RecordTable<PlannedSpot> Spots { get; init; }
+
     public required RecordTable<StandCount> StandCounts { get; init; }
 
     public required SpotRecords Emergence { get; init; }
@@ -38,9 +40,12 @@ internal sealed record TrialTables
     public IReadOnlyList<TableRows> Rows =>
         [.. new[]
         {
-            Strips.Rows(), StandCounts.Rows(), Emergence.Spots.Rows(Emergence.Visits), Plants.Rows(),
+            Strips.Rows(), Spots.Rows(), StandCounts.Rows(), Emergence.Spots.Rows(Emergence.Visits), Plants.Rows(),
             Harvests.Rows(), Measurements.Rows(), Weather.Rows, SoilTemperature.Rows,
         }.OfType<TableRows>()];
+
+    private bool HasNothingMeasured =>
+        StandCounts.Items.IsEmpty && Emergence.Spots.Items.IsEmpty && Plants.Items.IsEmpty && Harvests.Items.IsEmpty && Measurements.Items.IsEmpty;
 
     /// <summary>Reads every table, in the order in which their problems are listed.</summary>
     public static TrialTables Read(TrialSettings settings, TableSource source, FileRanks ranks, ProblemList problems)
@@ -50,11 +55,8 @@ internal sealed record TrialTables
         var before = problems.Errors;
         var strips = new StripReader(settings, source, index, problems).Read();
         var stripErrors = problems.Errors > before;
-        if (!Schema.TableNames.Skip(1).Take(5).Any(table => source.Has(table)))
-        {
-            problems.Add(TrialProblems.NothingMeasured(ProblemLocation.StartOf(TableSource.FileOf("strips"))));
-        }
-
+        ranks.Begin("spots");
+        var planned = new PlannedSpotReader(source, index, problems).Read();
         before = problems.Errors;
         ranks.Begin("stand-counts");
         var stands = new StandCountReader(source, index, problems).Read();
@@ -78,10 +80,11 @@ internal sealed record TrialTables
             : TemperatureRecords.None;
         ranks.Begin("soil-temperature");
         var soil = new TemperatureReader(source, settings.PlantingDate, settings.WeatherChoices with { Unit = null, Station = null }, problems).Read("soil-temperature");
-        return new TrialTables
+        var read = new TrialTables
         {
             Strips = strips,
             StripsHaveErrors = stripErrors,
+            Spots = planned,
             StandCounts = stands,
             Emergence = emergence,
             Plants = plants,
@@ -92,5 +95,12 @@ internal sealed record TrialTables
             Forecast = forecast,
             Normals = normals,
         };
+        if (read.HasNothingMeasured)
+        {
+            // The tables of a plan are there to be filled: that they are empty is no surprise.
+            problems.Withdraw(TableProblems.NoRowsCode);
+        }
+
+        return read;
     }
 }

@@ -56,6 +56,7 @@ internal static class SettingsReader
         settings = ReadWeather(settings, root, folder, problems);
         settings = settings with { Forecast = ForecastReader.Read(root, folder, settings.Dates, problems) };
         settings = money.ReadMoney(settings, root, crop);
+        settings = settings with { Field = FieldReader.Read(root, problems) };
         root.Finish();
         return settings;
     }
@@ -190,7 +191,8 @@ internal static class SettingsReader
         return settings;
     }
 
-    private static Length? Length(TomlSection section, string key, ProblemList problems) =>
+    /// <summary>A length above zero.</summary>
+    internal static Length? Length(TomlSection section, string key, ProblemList problems) =>
         Positive(section.Quantity(key, UnitKinds.Length), key, problems) is { } length ? UnitKinds.ToLength(length.Value, length.Unit) : null;
 
     /// <summary>A percentage above one limit and up to another.</summary>

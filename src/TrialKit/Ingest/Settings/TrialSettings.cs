@@ -68,6 +68,11 @@ internal sealed record TrialSettings
 
     public MoneySettings Money { get; init; } = new();
 
+    public FieldSpace? Field { get; init; }
+
+    /// <summary>The seed that <c>plan.toml</c> keeps; null when there is no such file or no seed in it.</summary>
+    public long? PlanSeed { get; init; }
+
     public ImmutableArray<Treatment> Treatments { get; init; } = [];
 
     /// <summary>Where working time of a treatment stands first; null when none is given.</summary>

@@ -21,9 +21,12 @@ internal static class Schema
     public static readonly Column LeftOut = new("left_out");
     public static readonly IReadOnlyList<Column> Strips = [Strip, Block, Treatment, Order, Length, Width, Rows, Planted, LeftOut, Note];
 
+    public static readonly Column FromStart = new("from_start", UnitKinds.Length, Required: true);
+    public static readonly Column PlanterRow = new("planter_row");
+    public static readonly IReadOnlyList<Column> Spots = [Strip, RequiredSpot, FromStart, PlanterRow, Length];
+
     public static readonly Column Date = new("date");
     public static readonly Column RequiredPlants = new("plants", Required: true);
-    public static readonly Column PlanterRow = new("planter_row");
     public static readonly IReadOnlyList<Column> StandCounts = [Strip, Spot, Date, RequiredLength, RequiredPlants, Rows, PlanterRow];
 
     public static readonly Column RequiredDate = new("date", Required: true);
@@ -74,7 +77,7 @@ internal static class Schema
     /// <summary>The tables in the order in which they are read and their problems listed.</summary>
     public static readonly IReadOnlyList<(string Table, IReadOnlyList<Column> Columns)> Tables =
     [
-        ("strips", Strips), ("stand-counts", StandCounts), ("emergence", Emergence), ("plants", SinglePlants),
+        ("strips", Strips), ("spots", Spots), ("stand-counts", StandCounts), ("emergence", Emergence), ("plants", SinglePlants),
         ("harvest", Harvest), ("measures", Measures), ("weather", Weather), ("soil-temperature", Weather),
     ];
 

@@ -6,6 +6,9 @@ namespace TrialKit.Ingest.Tables;
 /// <summary>Finds each table of a trial as a file or as a sheet of the workbook.</summary>
 internal sealed class TableSource
 {
+    /// <summary>A sheet whose name begins so is its owner's business, such as the lists that cells are chosen from.</summary>
+    private const char OwnSheet = '_';
+
     private readonly string _folder;
     private readonly ProblemList _problems;
     private readonly Workbook? _workbook;
@@ -22,6 +25,11 @@ internal sealed class TableSource
         foreach (var sheet in _workbook?.Sheets ?? [])
         {
             var table = Schema.TableNames.FirstOrDefault(name => string.Equals(name, SheetKey(sheet), StringComparison.OrdinalIgnoreCase));
+            if (table is null && sheet.StartsWith(OwnSheet))
+            {
+                continue;
+            }
+
             if (table is null)
             {
                 problems.Add(FileProblems.UnusedSheet(Workbook.FileName, sheet, Schema.TableNames));

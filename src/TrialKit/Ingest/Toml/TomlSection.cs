@@ -82,6 +82,24 @@ internal sealed class TomlSection(TomlMap map, string name, ProblemList problems
         }
     }
 
+    /// <summary>A whole number within limits.</summary>
+    public long? WholeNumber(string key, long least, long most)
+    {
+        var range = $"a whole number from {Wording.Number(least)} to {Wording.Number(most)}";
+        if (Number(key, least, most, range) is not { } number)
+        {
+            return null;
+        }
+
+        if (number == Math.Floor(number))
+        {
+            return (long)number;
+        }
+
+        problems.Add(TomlProblems.OutOfRange(At(key), key, Wording.Number(number), range));
+        return null;
+    }
+
     /// <summary>A truth value.</summary>
     public bool? Flag(string key)
     {
