@@ -163,4 +163,19 @@ internal static class Tolerances
 
     /// <summary>Relative. Reweighted least squares, both sides stopped when the deviance moves by less than 1e-14 of itself.</summary>
     public const double Irls = 1e-8;
+
+    /// <summary>Relative. The power grids print 17 digits; the noncentral tails are good to about 1e-13 and a search inverts them.</summary>
+    public const double PowerOfPlans = 1e-9;
+
+    /// <summary>Degrees. A published geodesic: coordinates are printed to 1e-11 or to a hundred-thousandth of a second, the distance to a millimetre.</summary>
+    public const double GeodesicDegrees = 1.2e-8;
+
+    /// <summary>Degrees. The published azimuth, printed to a hundredth of a second.</summary>
+    public const double GeodesicAzimuth = 2e-6;
+
+    /// <summary>Metres. A line of a hundred metres on the ellipsoid against its tangent plane.</summary>
+    public const double FieldMetres = 1e-5;
+
+    /// <summary>Metres. Sides of a strip on a map: coordinates are rounded to 1e-8 degrees, about a millimetre, at both ends.</summary>
+    public const double MapMetres = 0.01;
 }

@@ -21,6 +21,7 @@ public class ArrowsTests
     [InlineData("Stand", "Trials,Quantities,Numerics,Results")]
     [InlineData("Emergence", "Trials,Quantities,Numerics,Results,Heat")]
     [InlineData("Comparison", "Trials,Quantities,Numerics,Results")]
+    [InlineData("Planning", "Trials,Quantities,Numerics,Results")]
     [InlineData("Money", "Trials,Quantities,Numerics,Results")]
     [InlineData("Starter", "Trials,Quantities,Numerics,Results")]
     [InlineData("Analysis", "Trials,Quantities,Numerics,Results,Heat,Stand,Emergence,Comparison,Planning,Starter,Money")]

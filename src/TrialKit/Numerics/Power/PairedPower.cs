@@ -40,28 +40,6 @@ internal static class PairedPower
     {
         Checks.Positive(Math.Abs(difference));
         Checks.OpenProbability(power);
-        Checks.AtLeast(most, 2);
-        bool Suffices(int pairs) => Power(difference, standardDeviation, pairs, alpha) >= power;
-
-        // Power grows with pairs: double until enough, then halve the gap.
-        var enough = 2;
-        while (!Suffices(enough))
-        {
-            if (enough == most)
-            {
-                return null;
-            }
-
-            enough = (int)Math.Min(2L * enough, most);
-        }
-
-        var tooFew = enough / 2;
-        while (enough - tooFew > 1)
-        {
-            var middle = tooFew + ((enough - tooFew) / 2);
-            (tooFew, enough) = Suffices(middle) ? (tooFew, middle) : (middle, enough);
-        }
-
-        return enough;
+        return FewestReplicates.Find(pairs => Power(difference, standardDeviation, pairs, alpha) >= power, most);
     }
 }

@@ -1,0 +1,12 @@
+using TrialKit.Trials;
+using UnitsNet;
+
+namespace TrialKit.Planning;
+
+/// <summary>One place to stop at on the way through the strips.</summary>
+/// <param name="Strip">The strip.</param>
+/// <param name="Spot">The spot's name.</param>
+/// <param name="FromStart">Distance from the near end of the strip; null when it was not drawn.</param>
+/// <param name="PlanterRow">The row of the planter, counted from its left; null when it was not drawn.</param>
+/// <param name="Row">Length of row to count.</param>
+public sealed record WalkStop(Strip Strip, string Spot, Length? FromStart, int? PlanterRow, Length Row);
