@@ -62,6 +62,9 @@ internal sealed class BlockFlow(double width, double height)
             case Table table:
                 slabs.AddRange(new TableFlow(table, width, height).Slabs());
                 break;
+            case FormGrid form:
+                slabs.AddRange(new FormFlow(form, width).Slabs());
+                break;
             case FigureBlock figure:
                 AddFigure(figure);
                 break;

@@ -1,0 +1,110 @@
+using SkiaSharp;
+using TrialKit.Reporting.Document;
+
+namespace TrialKit.Reporting.Figures;
+
+/// <summary>The strips of a plan seen from above, with the spots and the sprayer's tracks; along and across have their own scales.</summary>
+/// <param name="strips">The strips.</param>
+/// <param name="spots">The spots: across and along.</param>
+/// <param name="tracks">Left and right edge of each sprayer track.</param>
+/// <param name="width">Room across the rows.</param>
+/// <param name="length">Length of the strips.</param>
+/// <param name="unit">The unit of all of them.</param>
+/// <param name="altText">The plan in words.</param>
+public sealed class FieldMapFigure(
+    IReadOnlyList<MapStrip> strips,
+    IReadOnlyList<(double Across, double Along)> spots,
+    IReadOnlyList<(double Left, double Right)> tracks,
+    double width,
+    double length,
+    string unit,
+    string altText) : IFigure
+{
+    private const float TopRoom = 46;
+    private const float BottomRoom = 34;
+    private const float LeftRoom = 38;
+    private const float NameRow = 12;
+    private const byte StripAlpha = 70;
+
+    private readonly IReadOnlyList<MapStrip> strips = Check(strips, width, length);
+
+    /// <inheritdoc/>
+    public string AltText { get; } = altText;
+
+    /// <inheritdoc/>
+    public double Aspect => 0.95;
+
+    /// <inheritdoc/>
+    public void Draw(SKCanvas canvas, SKRect area)
+    {
+        ArgumentNullException.ThrowIfNull(canvas);
+        var pen = new Pen(canvas);
+        var data = new SKRect(area.Left + LeftRoom, area.Top + TopRoom, area.Right - 4, area.Bottom - BottomRoom);
+        using var chart = new Chart(area, data, (0, width), (0, length));
+        chart.TicksLeft(Ticks.Round(0, length, 6).Values.Select(value => (value, NumberText.Number(value, 0))));
+        chart.TicksBottom(Ticks.Round(0, width, Math.Max(2, (int)(data.Width / 60))).Values.Select(value => (value, NumberText.Number(value, 0))));
+        foreach (var strip in strips)
+        {
+            chart.Band((strip.Left, strip.Right), (0, length), FigureStyle.Tone(strip.Tone).WithAlpha(StripAlpha));
+        }
+
+        foreach (var (left, right) in tracks)
+        {
+            chart.Band((Math.Max(0, left), Math.Min(width, right)), (0, length), FigureStyle.Grid);
+        }
+
+        chart.Render(canvas);
+        pen.Text($"Along the rows, {unit}", area.Left, area.Top + 6, FigureStyle.Ink, FigureStyle.LabelSize);
+        pen.Text($"Across the rows from the corner, {unit}. Dots are the places for counting{(tracks.Count > 0 ? "; grey bands are sprayer tracks" : string.Empty)}.", data.Left, area.Bottom - 7, FigureStyle.Ink, FigureStyle.LabelSize);
+        var rows = strips.Any(strip => Pen.Width(strip.Name) + 3 > chart.X(strip.Right) - chart.X(strip.Left)) ? 2 : 1;
+        for (var i = 0; i < strips.Count; i++)
+        {
+            DrawStrip(canvas, pen, chart, strips[i], data.Top - 7 - (i % rows * NameRow));
+        }
+
+        foreach (var (across, along) in spots)
+        {
+            pen.Ring(chart.X(across), chart.Y(along), FigureStyle.StripDot, FigureStyle.Ink);
+        }
+    }
+
+    private static void DrawStrip(SKCanvas canvas, Pen pen, Chart chart, MapStrip strip, float nameMiddle)
+    {
+        var (left, right) = (chart.X(strip.Left), chart.X(strip.Right));
+        pen.Line(left, chart.Data.Top, left, chart.Data.Bottom, SKColors.White, 1);
+        pen.Line(right, chart.Data.Top, right, chart.Data.Bottom, SKColors.White, 1);
+        pen.Text(strip.Name, (left + right) / 2, nameMiddle, FigureStyle.Ink, place: TextPlace.Middle, strong: true);
+
+        // The treatment runs along its strip; where the strip is too narrow for letters the tone and the table must do.
+        if (right - left < FigureStyle.SmallSize + 1)
+        {
+            return;
+        }
+
+        canvas.Save();
+        canvas.Translate((left + right) / 2, chart.Data.Top + 8);
+        canvas.RotateDegrees(90);
+        pen.Text(Pen.Shorten(strip.Treatment, chart.Data.Height - 16), 0, 0, FigureStyle.Ink);
+        canvas.Restore();
+    }
+
+    private static IReadOnlyList<MapStrip> Check(IReadOnlyList<MapStrip> strips, double width, double length)
+    {
+        ArgumentNullException.ThrowIfNull(strips);
+        if (!(width > 0 && length > 0 && double.IsFinite(width) && double.IsFinite(length)))
+        {
+            throw new ArgumentException(FormattableString.Invariant($"A map has a width and a length above 0; found {width} and {length}."), nameof(width));
+        }
+
+        foreach (var strip in strips)
+        {
+            FigureStyle.CheckTone(strip.Tone);
+            if (!(strip.Left >= 0 && strip.Left < strip.Right && strip.Right <= width * (1 + 1e-9)))
+            {
+                throw new ArgumentException(FormattableString.Invariant($"Strip {strip.Name} runs from {strip.Left} to {strip.Right}; edges from 0 to {width} were expected."), nameof(strips));
+            }
+        }
+
+        return strips.Count > 0 ? strips : throw new ArgumentException("A map shows one strip or more; found none.", nameof(strips));
+    }
+}
