@@ -55,6 +55,10 @@ internal static class CommandLine
         {
             new HelpOption(),
             new VersionOption(),
+            NewCommand.Create(terminal),
+            PlanCommand.Create(terminal),
+            ReplicatesCommand.Create(terminal),
+            SheetsCommand.Create(terminal),
             CheckCommand.Create(terminal),
             AnalyzeCommand.Create(terminal),
             ReportCommand.Create(terminal),

@@ -31,7 +31,7 @@ internal static class AnalyzeCommand
         }
 
         var reading = TrialFolder.Read(folder, terminal, eachWarning: false);
-        if (reading.Trial is not { } trial)
+        if (TrialFolder.ToAnalyse(reading, terminal) is not { } trial)
         {
             return ExitCode.DataErrors;
         }

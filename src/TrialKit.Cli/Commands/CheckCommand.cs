@@ -42,6 +42,11 @@ internal static class CheckCommand
             terminal.Out.WriteLine();
         }
 
+        if (reading.Trial is { IsPlan: true } plan)
+        {
+            terminal.Out.WriteLine(plan.Strips.IsEmpty ? "A plan: strips are yet to be drawn." : "A plan: nothing has been measured yet.");
+        }
+
         foreach (var strip in reading.Trial?.Strips.Where(strip => !strip.IsAnalysed) ?? [])
         {
             terminal.WriteWrapped($"Strip {strip} is left out of the analysis: {strip.LeftOut}.", indent: 0);
@@ -61,14 +66,21 @@ internal static class CheckCommand
         if (reading.Trial is not null)
         {
             terminal.Out.WriteLine(warnings == 0
-                ? "No problems. Next: trialkit analyze " + reading.Folder
-                : string.Create(CultureInfo.InvariantCulture, $"{warnings} {(warnings == 1 ? "warning" : "warnings")}, no errors. Read them, then: trialkit analyze {reading.Folder}"));
+                ? $"No problems. Next: {Next(reading)}"
+                : string.Create(CultureInfo.InvariantCulture, $"{warnings} {(warnings == 1 ? "warning" : "warnings")}, no errors. Read them, then: {Next(reading)}"));
         }
         else
         {
             terminal.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{errors} {(errors == 1 ? "error" : "errors")}, {warnings} {(warnings == 1 ? "warning" : "warnings")}."));
         }
     }
+
+    private static string Next(TrialReading reading) => reading.Trial! switch
+    {
+        { IsPlan: true, Strips.IsEmpty: true } => $"trialkit plan {reading.Folder}",
+        { IsPlan: true } => $"trialkit sheets {reading.Folder}",
+        _ => $"trialkit analyze {reading.Folder}",
+    };
 
     private static string Count(int value) => value.ToString("N0", CultureInfo.InvariantCulture);
 }

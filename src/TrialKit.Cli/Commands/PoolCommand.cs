@@ -37,7 +37,7 @@ internal static class PoolCommand
         }
 
         var readings = folders.Select(folder => TrialFolder.Read(folder, terminal, eachWarning: false)).ToArray();
-        if (readings.Any(reading => reading.Trial is null))
+        if (readings.Any(reading => TrialFolder.ToAnalyse(reading, terminal) is null))
         {
             terminal.Error.WriteLine("trialkit: a trial with errors cannot be put together with others.");
             return ExitCode.DataErrors;

@@ -1,7 +1,5 @@
 using System.CommandLine;
 using TrialKit.Cli.Output;
-using TrialKit.Ingest;
-using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Pdf;
 using TrialKit.Reporting.Report;
 
@@ -10,15 +8,11 @@ namespace TrialKit.Cli.Commands;
 /// <summary><c>trialkit report</c>: the trial as a PDF.</summary>
 internal static class ReportCommand
 {
-    private const string Letter = "letter";
-    private const string A4 = "a4";
-
     public static Command Create(Terminal terminal)
     {
         var folder = TrialFolder.Argument();
         var output = new Option<string>("--output", "-o") { Description = "The PDF file to write.", HelpName = "FILE.pdf", Required = true };
-        var paper = new Option<string>("--paper") { Description = "The sheet: letter or a4; by the trial's units when not given.", HelpName = "SIZE" };
-        paper.AcceptOnlyFromAmong(Letter, A4);
+        var paper = CommonOptions.Paper();
         var quiet = CommonOptions.Quiet();
         var command = new Command("report", "Write the report of a trial as a PDF: the answer first, then figures, tables, doubts and methods.")
         {
@@ -39,7 +33,7 @@ internal static class ReportCommand
         }
 
         var reading = TrialFolder.Read(folder, terminal, eachWarning: false);
-        if (reading.Trial is not { } trial)
+        if (TrialFolder.ToAnalyse(reading, terminal) is not { } trial)
         {
             return ExitCode.DataErrors;
         }
@@ -47,15 +41,9 @@ internal static class ReportCommand
         terminal.Step($"Analysing {folder}");
         var analysis = TrialAnalysis.Of(trial);
         terminal.Step($"Writing {output}");
-        var size = paper switch
-        {
-            Letter => PageSize.Letter,
-            A4 => PageSize.A4,
-            _ => trial.Units == Quantities.UnitSystem.Us ? PageSize.Letter : PageSize.A4,
-        };
         var settings = new ReportSettings(
-            size,
-            [.. InputFile.Of(reading).Select(file => new ReportInput(file.Name, file.Sha256, file.Rows))],
+            CommonOptions.PaperOf(paper, trial.Units),
+            TrialFolder.Inputs(reading),
             [.. reading.Warnings.Select(warning => warning.ToString())]);
         var bytes = PdfReport.Render(TrialReport.Of(analysis, settings));
         WholeFile.Write(output, stream => stream.Write(bytes));

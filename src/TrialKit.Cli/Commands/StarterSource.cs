@@ -1,5 +1,4 @@
 using TrialKit.Cli.Output;
-using TrialKit.Ingest;
 using TrialKit.Reporting.Report;
 using TrialKit.Starter;
 using TrialKit.Trials;
@@ -39,7 +38,7 @@ internal sealed record StarterSource(string Title, StarterReview Review, Speed? 
             request.Speed ?? trial.Planting.Speed,
             rows.Length == 1 ? rows[0] : null,
             request.Units ?? trial.Units,
-            [.. InputFile.Of(reading).Select(file => new ReportInput(file.Name, file.Sha256, file.Rows))]);
+            TrialFolder.Inputs(reading));
     }
 
     private static StarterSource OfProduct(StarterRequest request)

@@ -2,6 +2,8 @@ using System.CommandLine;
 using TrialKit.Cli.Output;
 using TrialKit.Export;
 using TrialKit.Ingest;
+using TrialKit.Reporting.Report;
+using TrialKit.Trials;
 
 namespace TrialKit.Cli.Commands;
 
@@ -25,6 +27,22 @@ internal static class TrialFolder
         ProblemPrinter.Print(reading, terminal.Error, eachWarning);
         return reading;
     }
+
+    /// <summary>The trial, when there is something in it to analyse; else null, and it is said that there is not.</summary>
+    public static StripTrial? ToAnalyse(TrialReading reading, Terminal terminal)
+    {
+        if (reading.Trial is { IsPlan: true })
+        {
+            terminal.Error.WriteLine($"trialkit: {reading.Folder} is a plan: nothing has been measured on its strips yet, so there is nothing to analyse. Fill in at least one of stand-counts, emergence, plants, harvest and measures.");
+            return null;
+        }
+
+        return reading.Trial;
+    }
+
+    /// <summary>The files that were read, with their marks.</summary>
+    public static IReadOnlyList<ReportInput> Inputs(TrialReading reading) =>
+        [.. InputFile.Of(reading).Select(file => new ReportInput(file.Name, file.Sha256, file.Rows))];
 
     /// <summary>Writes each table as a CSV file of its own name into a folder.</summary>
     public static void WriteTables(IEnumerable<ResultTable> tables, string output)

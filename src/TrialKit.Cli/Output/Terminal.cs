@@ -20,6 +20,9 @@ internal sealed class Terminal : IDisposable
         progress = new Progress(showsProgress ? error : TextWriter.Null);
     }
 
+    /// <summary>Where answers come from; null where nobody can be asked.</summary>
+    public TextReader? In { get; private init; }
+
     /// <summary>Standard output.</summary>
     public TextWriter Out { get; }
 
@@ -39,15 +42,18 @@ internal sealed class Terminal : IDisposable
             console.Profile.Width = PlainWidth;
         }
 
-        return new(System.Console.Out, System.Console.Error, console, showsProgress: !System.Console.IsErrorRedirected);
+        return new(System.Console.Out, System.Console.Error, console, showsProgress: !System.Console.IsErrorRedirected)
+        {
+            In = System.Console.IsInputRedirected ? null : System.Console.In,
+        };
     }
 
     /// <summary>A terminal that prints to two writers, as a pipe would take it.</summary>
-    public static Terminal To(TextWriter output, TextWriter error)
+    public static Terminal To(TextWriter output, TextWriter error, TextReader? input = null)
     {
         var console = Create(output, AnsiSupport.No);
         console.Profile.Width = PlainWidth;
-        return new(output, error, console, showsProgress: false);
+        return new(output, error, console, showsProgress: false) { In = input };
     }
 
     /// <summary>Prints a line that stands out.</summary>
