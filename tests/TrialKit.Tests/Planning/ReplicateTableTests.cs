@@ -1,7 +1,7 @@
-using TrialKit.Tests.Numerics;
 using System.Globalization;
 using TrialKit.Planning;
 using TrialKit.Quantities;
+using TrialKit.Tests.Numerics;
 using static TrialKit.Tests.ReferenceData;
 
 namespace TrialKit.Tests.Planning;
