@@ -85,10 +85,16 @@ internal sealed class Chart : IDisposable
     }
 
     /// <summary>A line through points, straight from one to the next.</summary>
-    public void Line(IEnumerable<(double X, double Y)> points, SKColor color, float width)
+    public void Line(IEnumerable<(double X, double Y)> points, SKColor color, float width, LineStroke stroke = LineStroke.Whole)
     {
         var line = plot.Add.ScatterLine(points.Select(point => new Coordinates(point.X, point.Y)).ToArray(), Tone(color));
         line.LineWidth = width;
+        line.LinePattern = stroke switch
+        {
+            LineStroke.Whole => LinePattern.Solid,
+            LineStroke.Dashed => LinePattern.Dashed,
+            _ => LinePattern.Dotted,
+        };
     }
 
     /// <summary>A filled outline.</summary>

@@ -79,6 +79,6 @@ public static partial class FigureFiles
     private static partial Regex ClipId();
 
     private static SKRect Area(IFigure figure, double width) => width > 0 && double.IsFinite(width)
-        ? SKRect.Create((float)width, (float)(width * figure.Aspect))
+        ? SKRect.Create((float)width, (float)figure.HeightAt(width))
         : throw new ArgumentOutOfRangeException(nameof(width), width, "A figure is wider than 0 points.");
 }

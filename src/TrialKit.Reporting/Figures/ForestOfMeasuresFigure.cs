@@ -26,7 +26,10 @@ public sealed class ForestOfMeasuresFigure(
     public string AltText { get; } = altText;
 
     /// <inheritdoc/>
-    public double Aspect => (HeadRoom + (rows.Count * RowHeight)) / 486.0;
+    public double Aspect => HeightAt(486) / 486;
+
+    /// <inheritdoc/>
+    public double HeightAt(double width) => HeadRoom + (rows.Count * RowHeight);
 
     /// <inheritdoc/>
     public void Draw(SKCanvas canvas, SKRect area)
