@@ -7,10 +7,8 @@ namespace TrialKit.Reporting.Report;
 /// <summary>Findings as notes: those of one kind together, the weightiest first.</summary>
 internal static class FindingNotes
 {
-    private const int MostOnFirstPage = 3;
-
     /// <summary>Every finding.</summary>
-    public static IEnumerable<Note> All(TrialAnalysis analysis) => Of(analysis.AllFindings, [.. analysis.Measures.Select(measure => measure.Measure)]);
+    public static IEnumerable<Note> All(TrialAnalysis analysis) => Of(analysis.AllFindings.Concat(PrintFindings.Of(analysis)), [.. analysis.Measures.Select(measure => measure.Measure)]);
 
     /// <summary>Some findings, and the measures whose labels they may need.</summary>
     public static IEnumerable<Note> Of(IEnumerable<Finding> findings, IReadOnlyList<Measure> measures) =>
@@ -18,8 +16,8 @@ internal static class FindingNotes
         orderby kind.Key.Weight descending
         select Note([.. kind], measures);
 
-    /// <summary>The few that belong on the first page: none that is merely good to know.</summary>
-    public static IEnumerable<Note> Gravest(TrialAnalysis analysis) => All(analysis).Where(note => note.Weight != NoteWeight.Remark).Take(MostOnFirstPage);
+    /// <summary>Those that are more than good to know.</summary>
+    public static IEnumerable<Note> Doubts(TrialAnalysis analysis) => All(analysis).Where(note => note.Weight != NoteWeight.Remark);
 
     private static Note Note(Finding[] kind, IReadOnlyList<Measure> measures)
     {

@@ -1,0 +1,32 @@
+using TrialKit.Comparison;
+using TrialKit.Reporting.Document;
+using TrialKit.Results;
+
+namespace TrialKit.Reporting.Words;
+
+/// <summary>What the first page says beside its answers.</summary>
+internal static class PageWords
+{
+    /// <summary>Where the comparisons that the page leaves out stand.</summary>
+    /// <param name="left">How many it leaves out.</param>
+    /// <param name="shown">How many of them showed a difference.</param>
+    public static string Others(int left, int shown) => left == 1
+        ? $"One more comparison was made; {(shown == 1 ? "a difference was shown. It" : "no difference was shown. It")} stands under Every comparison."
+        : $"{NumberText.CountWord(left)} more comparisons were made and {NumberText.CountWord(shown).ToLowerInvariant()} of them {(shown == 1 ? "was" : "were")} shown; all stand under Every comparison.";
+
+    /// <summary>Where the doubts that the page leaves out stand.</summary>
+    public static string MoreDoubts(int left) => left == 1
+        ? "One more doubt stands under Doubts and notes."
+        : $"{NumberText.CountWord(left)} more doubts stand under Doubts and notes.";
+
+    /// <summary>How large a next trial would have to be.</summary>
+    /// <param name="measure">The measure.</param>
+    /// <param name="contrast">The comparison whose spread is taken; its detectable difference is known.</param>
+    /// <param name="replicates">What a replicate is called, such as <c>pairs</c>.</param>
+    public static string Next(Measure measure, Contrast contrast, string replicates)
+    {
+        var half = contrast.Detectable!.Value / 2;
+        var needed = NextTrial.Replicates(contrast, half) is { } count ? NumberText.CountWord(count) : $"More than {NumberText.Count(NextTrial.Most)}";
+        return $"{needed} {replicates} like these would usually show a difference in {MeasureWords.Of(measure).Noun} of {AmountText.For(measure, half).Amount(half)}, half of what {NumberText.CountWord(contrast.Estimate!.Replicates).ToLowerInvariant()} can show. Try it in another field or year before counting on it.";
+    }
+}
