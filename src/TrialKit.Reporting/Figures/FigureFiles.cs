@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Security;
 using System.Text;
 using System.Text.RegularExpressions;
 using SkiaSharp;
@@ -31,7 +32,7 @@ public static partial class FigureFiles
 
         var text = Encoding.UTF8.GetString(drawn.ToArray())
             .Replace($"font-family=\"{BundledFonts.Family}", $"font-family=\"{BundledFonts.Family}, sans-serif", StringComparison.Ordinal);
-        stream.Write(Encoding.UTF8.GetBytes(Renumber(text, idPrefix)));
+        stream.Write(Encoding.UTF8.GetBytes(Described(Renumber(text, idPrefix), figure, area)));
     }
 
     /// <summary>The figure as PNG on white.</summary>
@@ -57,6 +58,15 @@ public static partial class FigureFiles
         using var image = surface.Snapshot();
         using var data = image.Encode(SKEncodedImageFormat.Png, 100);
         data.SaveTo(stream);
+    }
+
+    // Scaled by its view box, and with the result for those who do not see it.
+    private static string Described(string svg, IFigure figure, SKRect area)
+    {
+        var start = svg.IndexOf("<svg", StringComparison.Ordinal);
+        var box = string.Create(CultureInfo.InvariantCulture, $" viewBox=\"0 0 {area.Width:0.###} {area.Height:0.###}\"");
+        var label = $" role=\"img\" aria-label=\"{SecurityElement.Escape(PrintableText.Clean(figure.AltText))}\"";
+        return svg.Insert(start + "<svg".Length, (svg.Contains("viewBox", StringComparison.Ordinal) ? "" : box) + label);
     }
 
     // Identifiers are counted over the life of the process; here they begin anew in each file.

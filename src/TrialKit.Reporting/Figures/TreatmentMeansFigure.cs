@@ -48,7 +48,7 @@ public sealed class TreatmentMeansFigure(
         var values = treatments.SelectMany(each => each.Mean is { } mean ? each.Strips.Append(mean.Low).Append(mean.High) : each.Strips);
         var (low, high) = AxisRange.Around(aroundZero ? values.Append(0) : values);
         using var chart = new Chart(area, data, (low, high), (0, treatments.Count));
-        var (ticks, places) = Ticks.Round(low, high, Math.Max(2, (int)(data.Width / 62)));
+        var (ticks, places) = Ticks.Round(low, high, Math.Max(3, (int)(data.Width / 62)));
         chart.TicksBottom(ticks.Select(value => (value, aroundZero ? NumberText.Difference(value, Math.Max(places, decimals)) : NumberText.Number(value, Math.Max(places, decimals)))));
         chart.GridAcross();
         for (var i = 0; i < treatments.Count; i++)

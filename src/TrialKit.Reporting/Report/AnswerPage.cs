@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TrialKit.Comparison;
 using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Figures;
@@ -11,12 +12,13 @@ namespace TrialKit.Reporting.Report;
 internal static class AnswerPage
 {
     private const double PictureHeight = 215;
-    private const double LeastPicture = 128;
+    private const double LeastPicture = 150;
     private const double PictureRowHeight = 12;
     private const double EmergenceShare = 1.5;
+    private const int ReservedForNotShown = 2;
 
     /// <summary>The measures the page speaks of, the weightiest first; then the trial's own.</summary>
-    private static readonly string[] Spoken = ["t50", "spread", "stand", "yield", "up-48h", "depth", "spacing-sd"];
+    private static readonly string[] Spoken = ["t50", "spread", "stand", "yield", "up-48h", "spacing-sd", "depth"];
 
     /// <summary>The measures whose differences the picture shows, the first that was compared.</summary>
     private static readonly string[] Pictured = ["t50", "stand", "yield"];
@@ -56,13 +58,12 @@ internal static class AnswerPage
             yield return new Paragraph(Brief.Of(question, draft.Letters), TextSize.Lead);
         }
 
-        yield return new KeyFacts([.. TrialFacts.Of(trial).Select(fact => fact with { Value = Brief.Of(fact.Value, draft.Letters / 2) })]);
+        yield return new KeyFacts([.. TrialFacts.Of(trial).Where(fact => fact.Name != TrialFacts.Level).Select(fact => fact with { Value = Brief.Of(fact.Value, draft.Letters / 2) })]);
         foreach (var block in Answers(analysis, draft, answers))
         {
             yield return block;
         }
 
-        yield return new Paragraph(TrialWords.Level(trial.Design), TextSize.Small);
         if (picture is not null)
         {
             var least = LeastPicture + (PictureRowHeight * Math.Max(0, trial.Treatments.Length - 3));
@@ -102,13 +103,21 @@ internal static class AnswerPage
                 ? ($"Against {Brief.Of(control.Label, label)}", "less", $"more than {Brief.Of(control.Label, 24)}")
                 : ("The treatments against each other", "less with the first", "more");
         yield return new Heading(2, heading);
-        yield return new MarkedSentences([.. answers.Take(draft.Answers).Select(answer => Sentence(answer, analysis, pairs.Length > 1, label))], left, right);
+        var told = Chosen(answers, draft.Answers);
+        yield return new MarkedSentences([.. told.Select(answer => Sentence(answer, analysis, pairs.Length > 1, label))], left, right);
         var others = analysis.Measures.SelectMany(measure => measure.Contrasts).ToHashSet(ReferenceEqualityComparer.Instance);
-        others.ExceptWith(answers.Take(draft.Answers).Select(answer => answer.Contrast));
-        if (others.Count > 0)
-        {
-            yield return new Paragraph(PageWords.Others(others.Count, others.Cast<Contrast>().Count(contrast => contrast.Verdict == Verdict.Shown)), TextSize.Small);
-        }
+        others.ExceptWith(told.SelectMany(answer => answer.Contrasts));
+        var rest = others.Count > 0 ? PageWords.Others(others.Count, others.Cast<Contrast>().Count(contrast => contrast.Verdict == Verdict.Shown)) + " " : "";
+        yield return new Paragraph(rest + TrialWords.Level(trial.Design), TextSize.Small);
+    }
+
+    // What was shown comes first, but does not crowd out what was not.
+    private static Answer[] Chosen(Answer[] answers, int most)
+    {
+        var shown = answers.Where(answer => answer.IsShown).ToArray();
+        var reserved = Math.Min(Math.Min(ReservedForNotShown, answers.Length - shown.Length), most - 1);
+        var told = shown.Take(most - reserved).ToArray();
+        return [.. told, .. answers.Where(answer => !answer.IsShown).Take(most - told.Length)];
     }
 
     /// <summary>The answers in the order in which they are told: what was shown before what was not, the weightier measure before the other.</summary>
@@ -118,10 +127,19 @@ internal static class AnswerPage
             from measure in analysis.Measures
             let place = Place(measure.Measure)
             where place is not null
-            from contrast in measure.Contrasts
-            orderby contrast.Verdict == Verdict.Shown ? 0 : 1, place
-            select new Answer(measure.Measure, contrast);
+            from answer in Answers(measure)
+            orderby answer.IsShown ? 0 : 1, place
+            select answer;
         return [.. answers];
+    }
+
+    /// <summary>An answer for each treatment; one for all of them where none was shown.</summary>
+    private static IEnumerable<Answer> Answers(MeasureComparison measure)
+    {
+        var contrasts = measure.Contrasts;
+        return contrasts.Length > 1 && contrasts.All(contrast => contrast is { Verdict: Verdict.NotShown, Detectable: not null })
+            ? [new(measure.Measure, contrasts)]
+            : contrasts.Select(contrast => new Answer(measure.Measure, [contrast]));
     }
 
     // The trial's own measures have ids of their own; heat and the parts of timing stand in the tables.
@@ -133,7 +151,12 @@ internal static class AnswerPage
 
     private static MarkedSentence Sentence(Answer answer, TrialAnalysis analysis, bool names, int label)
     {
-        var contrast = answer.Contrast;
+        if (answer.Contrasts.Length > 1)
+        {
+            return new(PageWords.NoneShown(answer.Measure, answer.Contrasts, TrialWords.Replicates(analysis.Trial)));
+        }
+
+        var contrast = answer.Contrasts[0];
         var mark = AnswersPart.Mark(contrast);
         var sentence = VerdictSentence.Of(answer.Measure, contrast, TrialWords.Replicates(analysis.Trial));
         if (!names)
@@ -153,7 +176,7 @@ internal static class AnswerPage
         var panels = new List<FigurePanel>();
         if (EmergencePart.Figure(analysis, tones) is { } emergence)
         {
-            panels.Add(new("How the stand came up", emergence, EmergenceShare));
+            panels.Add(new(analysis.Heat is { } heat ? $"Seeds up by day, and by heat ({heat.Clock.HeatMethod.Name})" : "Seeds up by day", emergence, EmergenceShare));
         }
 
         var compared = Pictured.Select(id => analysis.Measures.FirstOrDefault(measure => measure.Measure.Id == id && !measure.Contrasts.IsEmpty)).OfType<MeasureComparison>();
@@ -173,7 +196,7 @@ internal static class AnswerPage
         var doubts = FindingNotes.Doubts(analysis).ToArray();
         foreach (var doubt in doubts.Take(draft.Doubts))
         {
-            yield return doubt with { Heading = Brief.Of(doubt.Heading, draft.Letters), Text = Brief.Of(doubt.Text.Plain, draft.Letters) };
+            yield return doubt with { Heading = Brief.Of(doubt.Heading, draft.Letters), Text = Brief.Sentences(doubt.Text.Plain, draft.Letters) };
         }
 
         if (doubts.Length > draft.Doubts)
@@ -197,7 +220,10 @@ internal static class AnswerPage
         return open.FirstOrDefault();
     }
 
-    private sealed record Answer(Measure Measure, Contrast Contrast);
+    private sealed record Answer(Measure Measure, ImmutableArray<Contrast> Contrasts)
+    {
+        public bool IsShown => Contrasts[0].Verdict == Verdict.Shown;
+    }
 
     private sealed record PageDraft(int Answers, int Doubts, int Letters);
 }

@@ -12,6 +12,8 @@ internal static class DifferencePart
     /// <summary>The measures drawn, the weightiest first; the others stand in the tables.</summary>
     private static readonly string[] Drawn = ["stand", "t50", "spread", "yield"];
 
+    private const double PairsHeight = 138;
+
     public static IEnumerable<Block> Of(TrialAnalysis analysis, TreatmentTones tones)
     {
         var drawn = analysis.Measures
@@ -26,7 +28,7 @@ internal static class DifferencePart
         foreach (var measure in drawn)
         {
             yield return measure.Pairs is { } pairs
-                ? new FigureBlock(Pairs(analysis.Trial, measure, pairs, tones), measure.Measure.Label) { Name = Name(measure) }
+                ? new FigureBlock(Pairs(analysis.Trial, measure, pairs, tones), measure.Measure.Label, PairsHeight) { Name = Name(measure) }
                 : new FigureBlock(Means(analysis, measure, tones), measure.Measure.Label, Note: Adjusted(measure)) { Name = Name(measure) };
         }
     }
@@ -38,7 +40,7 @@ internal static class DifferencePart
         var measure = comparison.Measure;
         var interval = contrast.Interval;
         return new(
-            $"{contrast.Treatment.Label} less {contrast.Baseline.Label}, {measure.Unit}",
+            $"{contrast.Treatment.Label} less {contrast.Baseline.Label}, {MeasureText.UnitWord(measure)}",
             pairs.Pairs.Any(pair => pair.Treated.Order is null) ? "pairs in the order of the record" : "pairs in field order",
             [.. pairs.Pairs.Select(pair => new Figures.PairDifference(pair.Block, pair.Difference))],
             interval is { } range ? new FigureInterval(range.Low, contrast.Difference, range.High) : null,

@@ -10,6 +10,7 @@ namespace TrialKit.Reporting.Report;
 /// <summary>The share of seeds up by day, every strip behind its treatment.</summary>
 internal static class EmergencePart
 {
+    private const double Height = 236;
     private const int CurvePoints = 121;
     private const int HeatTicks = 6;
     private static readonly int[] RoundFactors = [1, 2, 5, 10];
@@ -19,7 +20,7 @@ internal static class EmergencePart
         if (Figure(analysis, tones) is { } figure)
         {
             yield return new Heading(2, "How the stand came up");
-            yield return new FigureBlock(figure, "Share of seeds up by day", Note: Note(analysis)) { Name = "emergence" };
+            yield return new FigureBlock(figure, "Share of seeds up by day", Height, Note: Note(analysis)) { Name = "emergence" };
         }
     }
 

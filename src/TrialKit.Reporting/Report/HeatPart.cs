@@ -7,6 +7,7 @@ namespace TrialKit.Reporting.Report;
 /// <summary>The heat from planting to the last visit, with when half the plants were up.</summary>
 internal static class HeatPart
 {
+    private const double Height = 172;
     private const int DaysWithoutVisits = 40;
 
     public static IEnumerable<Block> Of(TrialAnalysis analysis)
@@ -33,6 +34,7 @@ internal static class HeatPart
         yield return new FigureBlock(
             new HeatFigure(unit, days, half, words.TrimEnd()),
             "Heat from planting to the last visit",
+            Height,
             Note: $"By {heat.Clock.HeatMethod.Name} from {(heat.IsSoil ? "temperatures at seed depth" : "air temperatures")} in {heat.Source}; planting day {(clock.CountsPlantingDay ? "" : "not ")}counted.")
         {
             Name = "heat",

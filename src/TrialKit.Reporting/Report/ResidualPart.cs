@@ -8,6 +8,7 @@ namespace TrialKit.Reporting.Report;
 /// <summary>What the comparisons leave unexplained: the pictures in which a trend, a funnel or a strip apart would show.</summary>
 internal static class ResidualPart
 {
+    private const double Height = 140;
     private const int FewestPoints = 3;
 
     private static readonly string[] Drawn = ["t50", "spread", "stand", "yield"];
@@ -28,7 +29,7 @@ internal static class ResidualPart
         foreach (var row in panels.Chunk(2))
         {
             yield return new FigureBlock(
-                new PanelsFigure([.. row.Select(each => new FigurePanel(each.Measure.Label, each.Figure!))], string.Join(" ", row.Select(each => each.Figure!.AltText))))
+                new PanelsFigure([.. row.Select(each => new FigurePanel(each.Measure.Label, each.Figure!))], string.Join(" ", row.Select(each => each.Figure!.AltText))), Height: Height)
             {
                 Name = $"residuals-{string.Join('-', row.Select(each => each.Measure.Id))}",
             };

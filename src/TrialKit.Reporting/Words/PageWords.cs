@@ -14,6 +14,19 @@ internal static class PageWords
         ? $"One more comparison was made; {(shown == 1 ? "a difference was shown. It" : "no difference was shown. It")} stands under Every comparison."
         : $"{NumberText.CountWord(left)} more comparisons were made and {NumberText.CountWord(shown).ToLowerInvariant()} of them {(shown == 1 ? "was" : "were")} shown; all stand under Every comparison.";
 
+    /// <summary>That none of several treatments showed a difference, with the reach of their intervals and what would have been seen.</summary>
+    /// <param name="measure">The measure.</param>
+    /// <param name="contrasts">The comparisons, two or more, each with an interval and a detectable difference.</param>
+    /// <param name="replicates">What a replicate is called, such as <c>blocks</c>.</param>
+    public static string NoneShown(Measure measure, IReadOnlyList<Contrast> contrasts, string replicates)
+    {
+        var words = MeasureWords.Of(measure);
+        var (low, high) = (contrasts.Min(contrast => contrast.Interval!.Value.Low), contrasts.Max(contrast => contrast.Interval!.Value.High));
+        var text = AmountText.For(measure, Math.Max(Math.Abs(low), Math.Abs(high)));
+        var least = contrasts.MaxBy(contrast => contrast.Detectable)!;
+        return $"No difference in {words.Noun} was shown in any of the {NumberText.CountWord(contrasts.Count).ToLowerInvariant()} comparisons: their ranges reach from {text.Range(low, high, words)}. {NumberText.CountWord(least.Estimate!.Replicates)} {replicates} like these would usually show a difference of {text.Amount(least.Detectable!.Value)}.";
+    }
+
     /// <summary>Where the doubts that the page leaves out stand.</summary>
     public static string MoreDoubts(int left) => left == 1
         ? "One more doubt stands under Doubts and notes."
