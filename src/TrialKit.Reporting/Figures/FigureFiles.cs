@@ -30,8 +30,9 @@ public static partial class FigureFiles
             figure.Draw(canvas, area);
         }
 
-        var text = Encoding.UTF8.GetString(drawn.ToArray())
-            .Replace($"font-family=\"{BundledFonts.Family}", $"font-family=\"{BundledFonts.Family}, sans-serif", StringComparison.Ordinal);
+        // The drawing package names each face as a family of its own, and the heavier one by the wrong weight.
+        var text = FontFamily().Replace(Encoding.UTF8.GetString(drawn.ToArray()), $"font-family=\"{BundledFonts.Family}, sans-serif\"")
+            .Replace("font-weight=\"500\"", "font-weight=\"600\"", StringComparison.Ordinal);
         stream.Write(Encoding.UTF8.GetBytes(Described(Renumber(text, idPrefix), figure, area)));
     }
 
@@ -87,6 +88,9 @@ public static partial class FigureFiles
 
     [GeneratedRegex("(?<=[\"#])cl_[0-9a-f]+(?=[\")])", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
     private static partial Regex ClipId();
+
+    [GeneratedRegex("font-family=\"[^\"]*\"", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
+    private static partial Regex FontFamily();
 
     private static SKRect Area(IFigure figure, double width) => width > 0 && double.IsFinite(width)
         ? SKRect.Create((float)width, (float)figure.HeightAt(width))

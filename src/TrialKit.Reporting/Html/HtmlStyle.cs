@@ -28,12 +28,14 @@ internal static class HtmlStyle
         nav ul{columns:2;padding-left:1.1rem}
         .facts{display:flex;flex-wrap:wrap;gap:.2rem 1.4rem;margin:.7rem 0;padding:0}
         .facts div{display:flex;gap:.4rem}
-        .facts dt{color:var(--quiet)}
-        .facts dd{margin:0}
+        .facts dt{color:var(--quiet);flex:none}
+        .facts dd{margin:0;min-width:0}
         .answers{list-style:none;margin:1rem 0;padding:0}
         .answers li{display:grid;grid-template-columns:1fr 8.5rem;gap:1.4rem;align-items:start;margin:.6rem 0}
+        .answers li>span{min-width:0}
         .scale{display:grid;grid-template-columns:1fr 8.5rem;gap:1.4rem;color:var(--quiet);font-size:.875rem;margin:0}
         .scale span{grid-column:2;display:flex;justify-content:space-between;gap:1rem;line-height:1.2}
+        .scale span span{display:block;overflow-wrap:normal}
         .scale span :last-child{text-align:right}
         .mark{width:8.5rem;height:auto;margin-top:.3rem}
         figure{margin:1.6rem 0}

@@ -20,6 +20,9 @@ internal static class AnswerPage
     /// <summary>The measures the page speaks of, the weightiest first; then the trial's own.</summary>
     private static readonly string[] Spoken = ["t50", "spread", "stand", "yield", "up-48h", "spacing-sd", "depth"];
 
+    /// <summary>The measures that are told first where no difference was shown.</summary>
+    private static readonly string[] Paying = ["stand", "yield", "t50", "spread"];
+
     /// <summary>The measures whose differences the picture shows, the first that was compared.</summary>
     private static readonly string[] Pictured = ["t50", "stand", "yield"];
 
@@ -67,7 +70,7 @@ internal static class AnswerPage
         if (picture is not null)
         {
             var least = LeastPicture + (PictureRowHeight * Math.Max(0, trial.Treatments.Length - 3));
-            yield return new FigureBlock(picture, Height: Math.Max(least, PictureHeight)) { LeastHeight = least };
+            yield return new FigureBlock(picture, Height: Math.Max(least, PictureHeight), Note: PageWords.Picture(trial.Design.Layout == Layout.Pairs)) { LeastHeight = least };
         }
 
         foreach (var sentence in worth.Take(Math.Max(1, draft.Doubts)))
@@ -128,9 +131,16 @@ internal static class AnswerPage
             let place = Place(measure.Measure)
             where place is not null
             from answer in Answers(measure)
-            orderby answer.IsShown ? 0 : 1, place
+            orderby answer.IsShown ? 0 : 1, answer.IsShown ? place : Unshown(answer)
             select answer;
         return [.. answers];
+    }
+
+    // What was not shown: first what one sentence says of all treatments, and of it what pays.
+    private static int Unshown(Answer answer)
+    {
+        var place = Array.IndexOf(Paying, answer.Measure.Id);
+        return (answer.Contrasts.Length > 1 ? 0 : 2 * Paying.Length) + (place < 0 ? Paying.Length : place);
     }
 
     /// <summary>An answer for each treatment; one for all of them where none was shown.</summary>
@@ -185,7 +195,7 @@ internal static class AnswerPage
             IFigure figure = measure.Pairs is { } pairs
                 ? DifferencePart.Pairs(analysis.Trial, measure, pairs, tones)
                 : DifferencePart.AgainstControl(analysis, measure, tones) ?? DifferencePart.Means(analysis, measure, tones);
-            panels.Add(new(measure.Measure.Label, figure));
+            panels.Add(new($"{measure.Measure.Label}, {(measure.Pairs is null ? "block by block" : "pair by pair")}", figure));
         }
 
         return panels.Count == 0 ? null : new(panels, string.Join(" ", panels.Select(panel => panel.Figure.AltText).Distinct(StringComparer.Ordinal)));

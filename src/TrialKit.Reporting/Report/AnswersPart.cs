@@ -6,22 +6,21 @@ using TrialKit.Results;
 
 namespace TrialKit.Reporting.Report;
 
-/// <summary>Every headline answer in words, treatment by treatment, with its interval.</summary>
+/// <summary>Every headline answer with its interval: in words for two treatments, as a figure for each comparison.</summary>
 internal static class AnswersPart
 {
     public static IEnumerable<Block> Of(TrialAnalysis analysis)
     {
-        var pairs = analysis.ComparedPairs.ToArray();
-        for (var i = 0; i < pairs.Length; i++)
+        // With several treatments the sentences would fill pages; the figure of each comparison has them as its words.
+        if (analysis.ComparedPairs.ToArray() is not [var pair])
         {
-            var pair = pairs[i];
-            var told = analysis.ContrastsOf(pair).Where(entry => entry.Measure.Measure.IsHeadline).ToArray();
-            if (i == 0)
-            {
-                yield return new Heading(2, "The answers in words");
-            }
+            yield break;
+        }
 
-            yield return new Heading(3, pair.ToString());
+        var told = analysis.ContrastsOf(pair).Where(entry => entry.Measure.Measure.IsHeadline).ToArray();
+        if (told.Length > 0)
+        {
+            yield return new Heading(2, "The answers in words");
             yield return new MarkedSentences([.. told.Select(entry => Sentence(entry.Measure.Measure, entry.Contrast, analysis))], $"less with {Brief.Of(pair.Treatment.Label, 40)}", "more");
         }
     }

@@ -14,6 +14,11 @@ internal static class PageWords
         ? $"One more comparison was made; {(shown == 1 ? "a difference was shown. It" : "no difference was shown. It")} stands under Every comparison."
         : $"{NumberText.CountWord(left)} more comparisons were made and {NumberText.CountWord(shown).ToLowerInvariant()} of them {(shown == 1 ? "was" : "were")} shown; all stand under Every comparison.";
 
+    /// <summary>How the picture is read.</summary>
+    public static string Picture(bool pairs) => pairs
+        ? "Strong lines are treatments, thin ones their strips. At the right each dot is a pair, the bar their mean with its range."
+        : "Strong lines are treatments, small dots their strips. At the right each dot is a block, the bar the difference with its range.";
+
     /// <summary>That none of several treatments showed a difference, with the reach of their intervals and what would have been seen.</summary>
     /// <param name="measure">The measure.</param>
     /// <param name="contrasts">The comparisons, two or more, each with an interval and a detectable difference.</param>
