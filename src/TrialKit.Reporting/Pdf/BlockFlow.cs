@@ -111,7 +111,7 @@ internal sealed class BlockFlow(double width, double height)
 
     private void AddText(IReadOnlyList<Fragment> text, double size, double x, TagKind kind, double spaceBefore)
     {
-        var measure = Math.Min(width, PageStyle.Measure * size / PageStyle.Body) - x;
+        var measure = Math.Min(width, PageStyle.Measure * Math.Max(1, size / PageStyle.Body)) - x;
         AddLines(TextFlow.Slabs(text, size, x, measure, new Tag(kind)), spaceBefore);
     }
 

@@ -29,15 +29,18 @@ internal static class AnswerPage
     /// <summary>How much each draft says, from the fullest to the shortest.</summary>
     private static readonly PageDraft[] Drafts =
     [
-        new(Answers: 8, Doubts: 3, Letters: 260),
-        new(Answers: 7, Doubts: 3, Letters: 200),
-        new(Answers: 6, Doubts: 3, Letters: 160),
-        new(Answers: 5, Doubts: 3, Letters: 130),
-        new(Answers: 5, Doubts: 2, Letters: 130),
-        new(Answers: 4, Doubts: 2, Letters: 110),
-        new(Answers: 4, Doubts: 1, Letters: 110),
+        new(Answers: 8, Doubts: 3),
+        new(Answers: 7, Doubts: 3),
+        new(Answers: 6, Doubts: 3),
+        new(Answers: 6, Doubts: 2),
+        new(Answers: 5, Doubts: 2),
+        new(Answers: 5, Doubts: 1),
+        new(Answers: 4, Doubts: 2),
+        new(Answers: 4, Doubts: 1),
+        new(Answers: 3, Doubts: 1),
+        new(Answers: 4, Doubts: 1, Letters: 90),
         new(Answers: 3, Doubts: 1, Letters: 90),
-        new(Answers: 2, Doubts: 1, Letters: 80),
+        new(Answers: 2, Doubts: 1, Letters: 70),
         new(Answers: 1, Doubts: 0, Letters: 60),
     ];
 
@@ -206,7 +209,7 @@ internal static class AnswerPage
         var doubts = FindingNotes.Doubts(analysis).ToArray();
         foreach (var doubt in doubts.Take(draft.Doubts))
         {
-            yield return doubt with { Heading = Brief.Of(doubt.Heading, draft.Letters), Text = Brief.Sentences(doubt.Text.Plain, draft.Letters) };
+            yield return doubt with { Heading = Brief.Of(doubt.Heading, draft.DoubtLetters), Text = Brief.Sentences(doubt.Text.Plain, draft.DoubtLetters) };
         }
 
         if (doubts.Length > draft.Doubts)
@@ -235,5 +238,12 @@ internal static class AnswerPage
         public bool IsShown => Contrasts[0].Verdict == Verdict.Shown;
     }
 
-    private sealed record PageDraft(int Answers, int Doubts, int Letters);
+    private sealed record PageDraft(int Answers, int Doubts, int Letters = Whole)
+    {
+        /// <summary>The letters of a title, a question or a name that are printed unless room is very short.</summary>
+        private const int Whole = 260;
+
+        /// <summary>The letters of a doubt; all of it stands under the doubts.</summary>
+        public int DoubtLetters => Math.Min(Letters, 170);
+    }
 }

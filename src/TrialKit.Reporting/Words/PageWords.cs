@@ -16,8 +16,8 @@ internal static class PageWords
 
     /// <summary>How the picture is read.</summary>
     public static string Picture(bool pairs) => pairs
-        ? "Strong lines are treatments, thin ones their strips. At the right each dot is a pair, the bar their mean with its range."
-        : "Strong lines are treatments, small dots their strips. At the right each dot is a block, the bar the difference with its range.";
+        ? "Strong lines: treatments; thin: strips. Each dot is a pair, the bar the mean with its range."
+        : "Lines: treatments; dots: strips. At the right dots are blocks, bars differences with ranges.";
 
     /// <summary>That none of several treatments showed a difference, with the reach of their intervals and what would have been seen.</summary>
     /// <param name="measure">The measure.</param>
