@@ -16,6 +16,8 @@ internal static class AnswerPage
     private const double PictureRowHeight = 12;
     private const double EmergenceShare = 1.5;
     private const int ReservedForNotShown = 2;
+    private const int WholeTexts = 260;
+    private const int MostOfADoubt = 170;
 
     /// <summary>The measures the page speaks of, the weightiest first; then the trial's own.</summary>
     private static readonly string[] Spoken = ["t50", "spread", "stand", "yield", "up-48h", "spacing-sd", "depth"];
@@ -47,11 +49,11 @@ internal static class AnswerPage
     /// <summary>The page.</summary>
     /// <param name="analysis">The outcome of the trial.</param>
     /// <param name="tones">The tone of each treatment.</param>
-    /// <param name="worth">What the differences are worth, a sentence each; empty where nothing can be said.</param>
-    public static OnePage Of(TrialAnalysis analysis, TreatmentTones tones, IReadOnlyList<string> worth)
+    public static OnePage Of(TrialAnalysis analysis, TreatmentTones tones)
     {
         var answers = Ordered(analysis);
         var picture = Picture(analysis, tones);
+        string[] worth = [.. analysis.Money.Select(budget => MoneyWords.Answer(budget, analysis.Trial)).OfType<string>()];
         return new([.. Drafts.Select(draft => (IReadOnlyList<Block>)[.. Page(analysis, draft, answers, picture, worth)])]);
     }
 
@@ -76,9 +78,14 @@ internal static class AnswerPage
             yield return new FigureBlock(picture, Height: Math.Max(least, PictureHeight), Note: PageWords.Picture(trial.Design.Layout == Layout.Pairs)) { LeastHeight = least };
         }
 
-        foreach (var sentence in worth.Take(Math.Max(1, draft.Doubts)))
+        foreach (var sentence in worth.Take(draft.Doubts))
         {
-            yield return new Paragraph(sentence);
+            yield return new Paragraph(RichText.Of("Worth: ", Emphasis.Strong).Then(sentence));
+        }
+
+        if (worth.Length > draft.Doubts)
+        {
+            yield return new Paragraph(PageWords.MoreWorth(worth.Length - draft.Doubts), TextSize.Small);
         }
 
         foreach (var block in Doubts(analysis, draft))
@@ -238,12 +245,9 @@ internal static class AnswerPage
         public bool IsShown => Contrasts[0].Verdict == Verdict.Shown;
     }
 
-    private sealed record PageDraft(int Answers, int Doubts, int Letters = Whole)
+    private sealed record PageDraft(int Answers, int Doubts, int Letters = WholeTexts)
     {
-        /// <summary>The letters of a title, a question or a name that are printed unless room is very short.</summary>
-        private const int Whole = 260;
-
         /// <summary>The letters of a doubt; all of it stands under the doubts.</summary>
-        public int DoubtLetters => Math.Min(Letters, 170);
+        public int DoubtLetters => Math.Min(Letters, MostOfADoubt);
     }
 }

@@ -15,7 +15,7 @@ public static class TrialReport
         var tones = TreatmentTones.Of(analysis.Trial);
         Block[] blocks =
         [
-            AnswerPage.Of(analysis, tones, worth: []),
+            AnswerPage.Of(analysis, tones),
             .. DesignPart.Of(analysis, tones),
             .. HeatPart.Of(analysis),
             .. EmergencePart.Of(analysis, tones),

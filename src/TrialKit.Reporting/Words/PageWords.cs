@@ -37,6 +37,10 @@ internal static class PageWords
         ? "One more doubt stands under Doubts and notes."
         : $"{NumberText.CountWord(left)} more doubts stand under Doubts and notes.";
 
+    /// <summary>Where the worths that the page leaves out stand.</summary>
+    public static string MoreWorth(int left) =>
+        $"{NumberText.CountWord(left)} more {(left == 1 ? "worth stands" : "worths stand")} under What the difference is worth.";
+
     /// <summary>How large a next trial would have to be.</summary>
     /// <param name="measure">The measure.</param>
     /// <param name="contrast">The comparison whose spread is taken; its detectable difference is known.</param>

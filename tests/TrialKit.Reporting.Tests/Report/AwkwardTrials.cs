@@ -80,17 +80,54 @@ internal static class AwkwardTrials
                    leftOut && order is 3 or 10 ? "the planter ran out of seed" : null,
                    Note: null),
         ];
-        var corn = CropTable.All.First(crop => crop.Name == "corn");
+        var corn = CropTable.Find("corn")!;
         return StripTrial.Create(new TrialDraft
         {
+            Heat = new(corn.HeatMethod, CountPlantingDay: false),
+            StandCounts = [.. strips.Select((strip, i) => new StandCount(strip, "1", Planted.AddDays(40), Length.FromFeet(17.424), 1, 27 + (Noise(i, 7) % 7), PlanterRow: null))],
+            Emergence = bare ? [] : [.. strips.Select((strip, i) => Spot(strip, treatments, i))],
+            Plants = bare ? [] : [.. strips.SelectMany((strip, i) => Plants(strip, i))],
+            Harvests = [.. strips.Select((strip, i) => new StripHarvest(strip, Mass.FromPounds(9000 + (10 * Noise(i, 97))), Ratio.FromPercent(18), null, null, null))],
+            Weather = bare ? null : Weather(),
             Title = title ?? "Closing wheels (invented numbers)",
             Question = question ?? "Does a wheel bring corn up sooner?",
             Crop = corn,
             Units = UnitSystem.Us,
-            Planting = new(Planted, Length.FromInches(30), SeedingRate.FromSeedsPerAcre(34000), Length.FromInches(2), null),
+            Planting = new(Planted, Length.FromInches(30), SeedingRate.FromPerAcre(34000), Length.FromInches(2), null),
             Design = new(treatments == 2 ? Layout.Pairs : Layout.Blocks, control ? named[0] : null, ConfidenceLevel.FromAlpha(0.1)),
             Treatments = named,
             Strips = [.. strips],
         });
     }
+
+    // A fixed spread without a pattern that treatments or blocks could share.
+    private static int Noise(int seed, int below) => (int)((((uint)seed * 2654435761u) >> 8) % (uint)below);
+
+    private static EmergenceSpot Spot(Strip strip, int treatments, int index)
+    {
+        var treatment = int.Parse(strip.Treatment.Name[1..], CultureInfo.InvariantCulture);
+        var half = 11 - (1.5 * treatment / treatments) + (0.1 * Noise(index, 9));
+        var up = 30 - Noise(index, 5);
+        int[] days = [6, 8, 9, 10, 11, 12, 14, 17];
+        return new(
+            strip,
+            "1",
+            Length.FromFeet(17.424),
+            34,
+            [.. days.Select(day => new EmergenceVisit(Planted.AddDays(day).ToDateTime(new TimeOnly(8, 0)), (int)Math.Round(up / (1 + Math.Exp(-1.6 * (day - half))))))]);
+    }
+
+    private static IEnumerable<Plant> Plants(Strip strip, int index)
+    {
+        var place = 0.0;
+        for (var i = 0; i < 12; i++)
+        {
+            place += 2 + (0.5 * Noise((index * 12) + i, 20));
+            yield return new(strip, "1", FormattableString.Invariant($"{i + 1}"), Length.FromInches(place), null, null, null, null, PlantFate.Alive, null);
+        }
+    }
+
+    private static TemperatureSeries Weather() => new(
+        "weather.csv",
+        [.. Enumerable.Range(0, 30).Select(day => new DailyTemperature(Planted.AddDays(day), Temperature.FromDegreesFahrenheit(62 + (day % 9)), Temperature.FromDegreesFahrenheit(45 + (day % 5))))]);
 }
