@@ -151,7 +151,7 @@ internal sealed class BlockFlow(double width, double height)
             var sentence = block.Sentences[i];
             var lines = TextFlow.Slabs(
                 LineBreaker.Fragments(sentence.Text, strong: false, FigureStyle.Ink), PageStyle.Body, 0, textWidth, new Tag(TagKind.Paragraph));
-            var gap = i == block.Sentences.Count - 1 ? 0 : 9;
+            var gap = i == block.Sentences.Count - 1 ? 0 : 7;
             rows.AddRange(SentenceRows(lines, sentence.Mark, gap, hasMarks ? zero : null));
         }
 

@@ -12,7 +12,7 @@ namespace TrialKit.Reporting.Report;
 internal static class AnswerPage
 {
     private const double PictureHeight = 215;
-    private const double LeastPicture = 150;
+    private const double LeastPicture = 140;
     private const double PictureRowHeight = 12;
     private const double EmergenceShare = 1.5;
     private const int ReservedForNotShown = 2;
@@ -34,12 +34,12 @@ internal static class AnswerPage
         new(Answers: 8, Doubts: 3),
         new(Answers: 7, Doubts: 3),
         new(Answers: 6, Doubts: 3),
-        new(Answers: 6, Doubts: 2),
+        new(Answers: 5, Doubts: 3),
         new(Answers: 5, Doubts: 2),
-        new(Answers: 5, Doubts: 1),
         new(Answers: 4, Doubts: 2),
         new(Answers: 4, Doubts: 1),
         new(Answers: 3, Doubts: 1),
+        new(Answers: 2, Doubts: 1),
         new(Answers: 4, Doubts: 1, Letters: 90),
         new(Answers: 3, Doubts: 1, Letters: 90),
         new(Answers: 2, Doubts: 1, Letters: 70),
@@ -78,19 +78,20 @@ internal static class AnswerPage
             yield return new FigureBlock(picture, Height: Math.Max(least, PictureHeight), Note: PageWords.Picture(trial.Design.Layout == Layout.Pairs)) { LeastHeight = least };
         }
 
-        foreach (var sentence in worth.Take(draft.Doubts))
+        foreach (var sentence in worth.Take(draft.Worths))
         {
             yield return new Paragraph(RichText.Of("Worth: ", Emphasis.Strong).Then(sentence));
         }
 
-        if (worth.Length > draft.Doubts)
+        var doubts = FindingNotes.Doubts(analysis).ToArray();
+        foreach (var doubt in doubts.Take(draft.Doubts))
         {
-            yield return new Paragraph(PageWords.MoreWorth(worth.Length - draft.Doubts), TextSize.Small);
+            yield return doubt with { Heading = Brief.Of(doubt.Heading, draft.DoubtLetters), Text = Brief.Sentences(doubt.Text.Plain, draft.DoubtLetters) };
         }
 
-        foreach (var block in Doubts(analysis, draft))
+        if (PageWords.More(worth.Count - draft.Worths, doubts.Length - draft.Doubts) is { } more)
         {
-            yield return block;
+            yield return new Paragraph(more, TextSize.Small);
         }
 
         if (Next(analysis) is { } next)
@@ -121,7 +122,7 @@ internal static class AnswerPage
         var others = analysis.Measures.SelectMany(measure => measure.Contrasts).ToHashSet(ReferenceEqualityComparer.Instance);
         others.ExceptWith(told.SelectMany(answer => answer.Contrasts));
         var rest = others.Count > 0 ? PageWords.Others(others.Count, others.Cast<Contrast>().Count(contrast => contrast.Verdict == Verdict.Shown)) + " " : "";
-        yield return new Paragraph(rest + TrialWords.Level(trial.Design), TextSize.Small);
+        yield return new Paragraph(rest + PageWords.Level(trial.Design), TextSize.Small);
     }
 
     // What was shown comes first, but does not crowd out what was not.
@@ -211,20 +212,6 @@ internal static class AnswerPage
         return panels.Count == 0 ? null : new(panels, string.Join(" ", panels.Select(panel => panel.Figure.AltText).Distinct(StringComparer.Ordinal)));
     }
 
-    private static IEnumerable<Block> Doubts(TrialAnalysis analysis, PageDraft draft)
-    {
-        var doubts = FindingNotes.Doubts(analysis).ToArray();
-        foreach (var doubt in doubts.Take(draft.Doubts))
-        {
-            yield return doubt with { Heading = Brief.Of(doubt.Heading, draft.DoubtLetters), Text = Brief.Sentences(doubt.Text.Plain, draft.DoubtLetters) };
-        }
-
-        if (doubts.Length > draft.Doubts)
-        {
-            yield return new Paragraph(PageWords.MoreDoubts(doubts.Length - draft.Doubts), TextSize.Small);
-        }
-    }
-
     // Of what was not shown, the measure that pays before the one that leads to it.
     private static string? Next(TrialAnalysis analysis)
     {
@@ -247,6 +234,9 @@ internal static class AnswerPage
 
     private sealed record PageDraft(int Answers, int Doubts, int Letters = WholeTexts)
     {
+        /// <summary>How many differences are told the worth of.</summary>
+        public int Worths => Math.Min(Doubts, 1);
+
         /// <summary>The letters of a doubt; all of it stands under the doubts.</summary>
         public int DoubtLetters => Math.Min(Letters, MostOfADoubt);
     }

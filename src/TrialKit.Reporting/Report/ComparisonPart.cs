@@ -18,6 +18,7 @@ internal static class ComparisonPart
         }
 
         yield return new Heading(2, "Every comparison");
+        yield return new Paragraph(TrialWords.Level(analysis.Trial.Design), TextSize.Small);
         foreach (var pair in analysis.ComparedPairs)
         {
             if (AnswersPart.Forest(analysis, pair) is { } forest)

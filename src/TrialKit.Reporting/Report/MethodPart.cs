@@ -40,7 +40,7 @@ internal static class MethodPart
         yield return new("Program", $"TrialKit {Library.Version}");
         yield return new("Tables written", $"schema {NumberText.Count(ResultTables.SchemaVersion)}");
         yield return new("Layout", design.Layout == Layout.Pairs ? "pairs" : "blocks");
-        yield return new("Control", design.Control?.Name ?? "none");
+        yield return new("Control", design.Control?.Label ?? "none named");
         yield return new("Level of tests and intervals", $"{NumberText.Number(design.Level.Alpha, 3)}, intervals {design.Level}");
         yield return new("Units printed", analysis.Trial.Units == Quantities.UnitSystem.Us ? "US" : "metric");
         if (analysis.Heat is { } heat)

@@ -32,14 +32,20 @@ internal static class PageWords
         return $"No difference in {words.Noun} was shown in any of the {NumberText.CountWord(contrasts.Count).ToLowerInvariant()} comparisons: their ranges reach from {text.Range(low, high, words)}. {NumberText.CountWord(least.Estimate!.Replicates)} {replicates} like these would usually show a difference of {text.Amount(least.Detectable!.Value)}.";
     }
 
-    /// <summary>Where the doubts that the page leaves out stand.</summary>
-    public static string MoreDoubts(int left) => left == 1
-        ? "One more doubt stands under Doubts and notes."
-        : $"{NumberText.CountWord(left)} more doubts stand under Doubts and notes.";
+    /// <summary>What of worths and doubts stands on other pages; null where the page has all.</summary>
+    public static string? More(int worths, int doubts)
+    {
+        string[] parts =
+        [
+            .. worths > 0 ? [$"{NumberText.CountWord(worths)} more {(worths == 1 ? "worth" : "worths")} under What the difference is worth"] : Array.Empty<string>(),
+            .. doubts > 0 ? [$"{NumberText.CountWord(doubts)} more {(doubts == 1 ? "doubt" : "doubts")} under Doubts and notes"] : Array.Empty<string>(),
+        ];
+        return parts.Length == 0 ? null : string.Join("; ", parts.Select((part, i) => i == 0 ? part : char.ToLowerInvariant(part[0]) + part[1..])) + ".";
+    }
 
-    /// <summary>Where the worths that the page leaves out stand.</summary>
-    public static string MoreWorth(int left) =>
-        $"{NumberText.CountWord(left)} more {(left == 1 ? "worth stands" : "worths stand")} under What the difference is worth.";
+    /// <summary>What the words of the page mean, in short; the whole stands over the comparisons.</summary>
+    public static string Level(Trials.Design design) =>
+        $"Ranges are {design.Level} intervals; shown means at the {NumberText.Level(design.Level.Alpha)} level; usually means four times in five.";
 
     /// <summary>How large a next trial would have to be.</summary>
     /// <param name="measure">The measure.</param>

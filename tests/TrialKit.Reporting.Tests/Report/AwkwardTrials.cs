@@ -5,6 +5,7 @@ using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Report;
 using TrialKit.Trials;
 using UnitsNet;
+using UnitSystem = TrialKit.Quantities.UnitSystem;
 
 namespace TrialKit.Reporting.Tests.Report;
 
@@ -83,7 +84,7 @@ internal static class AwkwardTrials
         var corn = CropTable.Find("corn")!;
         return StripTrial.Create(new TrialDraft
         {
-            Heat = new(corn.HeatMethod, CountPlantingDay: false),
+            Heat = new(corn.Heat, CountPlantingDay: false),
             StandCounts = [.. strips.Select((strip, i) => new StandCount(strip, "1", Planted.AddDays(40), Length.FromFeet(17.424), 1, 27 + (Noise(i, 7) % 7), PlanterRow: null))],
             Emergence = bare ? [] : [.. strips.Select((strip, i) => Spot(strip, treatments, i))],
             Plants = bare ? [] : [.. strips.SelectMany((strip, i) => Plants(strip, i))],
@@ -123,11 +124,11 @@ internal static class AwkwardTrials
         for (var i = 0; i < 12; i++)
         {
             place += 2 + (0.5 * Noise((index * 12) + i, 20));
-            yield return new(strip, "1", FormattableString.Invariant($"{i + 1}"), Length.FromInches(place), null, null, null, null, PlantFate.Alive, null);
+            yield return new(strip, "1", FormattableString.Invariant($"{i + 1}"), Length.FromInches(place), null, null, null, null, PlantFate.Ordinary, null);
         }
     }
 
-    private static TemperatureSeries Weather() => new(
+    private static TemperatureSeries Weather() => TemperatureSeries.Of(
         "weather.csv",
         [.. Enumerable.Range(0, 30).Select(day => new DailyTemperature(Planted.AddDays(day), Temperature.FromDegreesFahrenheit(62 + (day % 9)), Temperature.FromDegreesFahrenheit(45 + (day % 5))))]);
 }
