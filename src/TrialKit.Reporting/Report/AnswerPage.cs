@@ -83,13 +83,13 @@ internal static class AnswerPage
             yield return new Paragraph(RichText.Of("Worth: ", Emphasis.Strong).Then(sentence));
         }
 
-        var doubts = FindingNotes.Doubts(analysis).ToArray();
+        Note[] doubts = [.. FindingNotes.FieldDoubts(analysis)];
         foreach (var doubt in doubts.Take(draft.Doubts))
         {
             yield return doubt with { Heading = Brief.Of(doubt.Heading, draft.DoubtLetters), Text = Brief.Sentences(doubt.Text.Plain, draft.DoubtLetters) };
         }
 
-        if (PageWords.More(worth.Count - draft.Worths, doubts.Length - draft.Doubts) is { } more)
+        if (PageWords.More(worth.Count - draft.Worths, FindingNotes.Doubts(analysis).Count() - Math.Min(doubts.Length, draft.Doubts)) is { } more)
         {
             yield return new Paragraph(more, TextSize.Small);
         }
@@ -129,7 +129,7 @@ internal static class AnswerPage
     private static Answer[] Chosen(Answer[] answers, int most)
     {
         var shown = answers.Where(answer => answer.IsShown).ToArray();
-        var reserved = Math.Min(Math.Min(ReservedForNotShown, answers.Length - shown.Length), most - 1);
+        var reserved = Math.Min(Math.Min(ReservedForNotShown, answers.Length - shown.Length), most / 2);
         var told = shown.Take(most - reserved).ToArray();
         return [.. told, .. answers.Where(answer => !answer.IsShown).Take(most - told.Length)];
     }
