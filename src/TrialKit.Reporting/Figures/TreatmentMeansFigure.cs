@@ -29,7 +29,7 @@ public sealed class TreatmentMeansFigure(
     public string AltText { get; } = altText;
 
     /// <inheritdoc/>
-    public double Aspect => HeightAt(486) / 486;
+    public double Aspect => HeightAt(FigureFiles.DefaultWidth) / FigureFiles.DefaultWidth;
 
     /// <inheritdoc/>
     public double HeightAt(double width) => TopRoom + BottomRoom + (treatments.Count * RowHeight);

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Globalization;
 using TrialKit.Quantities;
@@ -31,6 +32,9 @@ internal static class AwkwardTrials
         ["no plants, no visits"] = () => Trial(2, 2, bare: true),
     };
 
+    // An analysis never changes, and some of these take a second.
+    private static readonly ConcurrentDictionary<string, TrialAnalysis> Analyses = new(StringComparer.Ordinal);
+
     public static TheoryData<string, PageSize> Cases()
     {
         var cases = new TheoryData<string, PageSize>();
@@ -45,7 +49,7 @@ internal static class AwkwardTrials
 
     public static (TrialAnalysis Analysis, ReportDocument Document) Named(string name, PageSize size = PageSize.Letter)
     {
-        var analysis = TrialAnalysis.Of(Trials[name]());
+        var analysis = Analyses.GetOrAdd(name, each => TrialAnalysis.Of(Trials[each]()));
         return (analysis, TrialReport.Of(analysis, new(size, [new("strips.csv", new string('0', 64), 1)], [])));
     }
 

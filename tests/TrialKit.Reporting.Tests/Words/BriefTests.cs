@@ -14,7 +14,7 @@ public class BriefTests
     [Theory]
     [InlineData("One. Two. Three.", 20, "One. Two. Three.")]
     [InlineData("One. Two. Three and more.", 14, "One. Two. …")]
-    [InlineData("One sentence that is long. Two.", 12, "One…")]
+    [InlineData("One sentence that is long. Two.", 12, "One sentenc…")]
     public void Sentences_Text_KeepsWholeOnes(string text, int most, string expected) => Assert.Equal(expected, Brief.Sentences(text, most));
 
     [Fact]

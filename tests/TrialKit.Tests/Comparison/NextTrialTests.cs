@@ -18,8 +18,8 @@ public class NextTrialTests
 
         var expected = PairedPower.PairsRequired(difference, deviation, alpha, Contrast.DetectablePower, NextTrial.Most);
         Assert.NotNull(expected);
-        Assert.Equal(expected, NextTrial.Replicates(Contrast(pairs, deviation, alpha), difference));
-        Assert.Equal(expected, NextTrial.Replicates(Contrast(pairs, deviation, alpha), -difference));
+        Assert.Equal(expected, NextTrial.Replicates(Comparison(pairs, deviation, alpha), difference));
+        Assert.Equal(expected, NextTrial.Replicates(Comparison(pairs, deviation, alpha), -difference));
     }
 
     [Fact]
@@ -27,24 +27,24 @@ public class NextTrialTests
     {
         var detectable = PairedPower.DetectableDifference(0.9, 6, 0.1, Contrast.DetectablePower);
 
-        Assert.InRange(NextTrial.Replicates(Contrast(6, 0.9, 0.1), detectable * 1.0001)!.Value, 6, 6);
+        Assert.InRange(NextTrial.Replicates(Comparison(6, 0.9, 0.1), detectable * 1.0001)!.Value, 6, 6);
     }
 
     [Fact]
-    public void Replicates_TinyDifference_AreMoreThanAreLookedAt() => Assert.Null(NextTrial.Replicates(Contrast(6, 0.9, 0.1), 0.001));
+    public void Replicates_TinyDifference_AreMoreThanAreLookedAt() => Assert.Null(NextTrial.Replicates(Comparison(6, 0.9, 0.1), 0.001));
 
     [Fact]
     public void Replicates_WithoutEstimate_AreUnknown() =>
-        Assert.Null(NextTrial.Replicates(Contrast(6, 0.9, 0.1) with { Estimate = null, Interval = null }, 1));
+        Assert.Null(NextTrial.Replicates(Comparison(6, 0.9, 0.1) with { Estimate = null, Interval = null }, 1));
 
     [Theory]
     [InlineData(0)]
     [InlineData(double.NaN)]
     [InlineData(double.PositiveInfinity)]
     public void Replicates_NoDifference_IsRefused(double difference) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => NextTrial.Replicates(Contrast(6, 0.9, 0.1), difference));
+        Assert.Throws<ArgumentOutOfRangeException>(() => NextTrial.Replicates(Comparison(6, 0.9, 0.1), difference));
 
-    private static Contrast Contrast(int pairs, double deviation, double alpha)
+    private static Contrast Comparison(int pairs, double deviation, double alpha)
     {
         var level = ConfidenceLevel.FromAlpha(alpha);
         var estimate = new TEstimate(0.3, deviation / Math.Sqrt(pairs), pairs - 1, pairs, Unit.Days, Methods.PairedT);
