@@ -57,7 +57,7 @@ internal static class AnswerPage
         return new([.. Drafts.Select(draft => (IReadOnlyList<Block>)[.. Page(analysis, draft, answers, picture, worth)])]);
     }
 
-    private static IEnumerable<Block> Page(TrialAnalysis analysis, PageDraft draft, Answer[] answers, PanelsFigure? picture, IReadOnlyList<string> worth)
+    private static IEnumerable<Block> Page(TrialAnalysis analysis, PageDraft draft, Answer[] answers, PanelsFigure? picture, string[] worth)
     {
         var trial = analysis.Trial;
         yield return new Heading(1, Brief.Of(trial.Title, draft.Letters));
@@ -89,7 +89,7 @@ internal static class AnswerPage
             yield return doubt with { Heading = Brief.Of(doubt.Heading, draft.DoubtLetters), Text = Brief.Sentences(doubt.Text.Plain, draft.DoubtLetters) };
         }
 
-        if (PageWords.More(worth.Count - draft.Worths, FindingNotes.Doubts(analysis).Count() - Math.Min(doubts.Length, draft.Doubts)) is { } more)
+        if (PageWords.More(worth.Length - draft.Worths, FindingNotes.Doubts(analysis).Count() - Math.Min(doubts.Length, draft.Doubts)) is { } more)
         {
             yield return new Paragraph(more, TextSize.Small);
         }

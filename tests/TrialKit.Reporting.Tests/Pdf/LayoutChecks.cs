@@ -1,4 +1,3 @@
-using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Pdf;
 
 namespace TrialKit.Reporting.Tests.Pdf;
