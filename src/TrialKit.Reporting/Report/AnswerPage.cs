@@ -54,10 +54,11 @@ internal static class AnswerPage
         var answers = Ordered(analysis);
         var picture = Picture(analysis, tones);
         string[] worth = [.. analysis.Money.Select(budget => MoneyWords.Answer(budget, analysis.Trial)).OfType<string>()];
-        return new([.. Drafts.Select(draft => (IReadOnlyList<Block>)[.. Page(analysis, draft, answers, picture, worth)])]);
+        var doubts = (Told: FindingNotes.FieldDoubts(analysis).ToArray(), All: FindingNotes.Doubts(analysis).Count());
+        return new([.. Drafts.Select(draft => (IReadOnlyList<Block>)[.. Page(analysis, draft, answers, picture, worth, doubts)])]);
     }
 
-    private static IEnumerable<Block> Page(TrialAnalysis analysis, PageDraft draft, Answer[] answers, PanelsFigure? picture, string[] worth)
+    private static IEnumerable<Block> Page(TrialAnalysis analysis, PageDraft draft, Answer[] answers, PanelsFigure? picture, string[] worth, (Note[] Told, int All) doubts)
     {
         var trial = analysis.Trial;
         yield return new Heading(1, Brief.Of(trial.Title, draft.Letters));
@@ -83,13 +84,12 @@ internal static class AnswerPage
             yield return new Paragraph(RichText.Of("Worth: ", Emphasis.Strong).Then(sentence));
         }
 
-        Note[] doubts = [.. FindingNotes.FieldDoubts(analysis)];
-        foreach (var doubt in doubts.Take(draft.Doubts))
+        foreach (var doubt in doubts.Told.Take(draft.Doubts))
         {
             yield return doubt with { Heading = Brief.Of(doubt.Heading, draft.DoubtLetters), Text = Brief.Sentences(doubt.Text.Plain, draft.DoubtLetters) };
         }
 
-        if (PageWords.More(worth.Length - draft.Worths, FindingNotes.Doubts(analysis).Count() - Math.Min(doubts.Length, draft.Doubts)) is { } more)
+        if (PageWords.More(worth.Length - draft.Worths, doubts.All - Math.Min(doubts.Told.Length, draft.Doubts)) is { } more)
         {
             yield return new Paragraph(more, TextSize.Small);
         }
