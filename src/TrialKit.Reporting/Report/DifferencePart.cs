@@ -12,7 +12,7 @@ internal static class DifferencePart
     /// <summary>The measures drawn, the weightiest first; the others stand in the tables.</summary>
     private static readonly string[] Drawn = ["stand", "t50", "spread", "yield"];
 
-    private const double PairsHeight = 138;
+    private const double PairsHeight = 120;
 
     public static IEnumerable<Block> Of(TrialAnalysis analysis, TreatmentTones tones)
     {
