@@ -62,6 +62,7 @@ internal static class CommandLine
             CheckCommand.Create(terminal),
             AnalyzeCommand.Create(terminal),
             ReportCommand.Create(terminal),
+            FiguresCommand.Create(terminal),
             PoolCommand.Create(terminal),
             ForecastCommand.Create(terminal),
             HeatCommand.Create(terminal),

@@ -83,6 +83,32 @@ public class CommandLineTests
     }
 
     [Fact]
+    public void Run_ReportNamedHtml_WritesOneHtmlFile()
+    {
+        using var scratch = new Scratch();
+
+        Assert.Equal(ExitCode.Done, Cli.Run("report", Example, "--output", scratch.In("a.html")).Exit);
+        Assert.Equal(ExitCode.Done, Cli.Run("report", Example, "--output", scratch.In("b.html")).Exit);
+        Assert.StartsWith("<!DOCTYPE html>", File.ReadAllText(scratch.In("a.html")), StringComparison.Ordinal);
+        Assert.Equal(File.ReadAllBytes(scratch.In("a.html")), File.ReadAllBytes(scratch.In("b.html")));
+        Assert.Equal(2, Directory.EnumerateFileSystemEntries(scratch.Folder).Count());
+    }
+
+    [Fact]
+    public void Run_Figures_WritesEachAsSvgAndPng()
+    {
+        using var scratch = new Scratch();
+        var (exit, printed, _) = Cli.Run("figures", Example, "--output", scratch.In("figures"));
+        var files = Directory.EnumerateFiles(scratch.In("figures")).Select(Path.GetFileName).Order(StringComparer.Ordinal).ToArray();
+
+        Assert.Equal(ExitCode.Done, exit);
+        Assert.Contains("emergence", printed, StringComparison.Ordinal);
+        Assert.Contains("emergence.svg", files);
+        Assert.Equal(files.Where(file => file!.EndsWith(".svg", StringComparison.Ordinal)).Select(file => Path.ChangeExtension(file, ".png")), files.Where(file => file!.EndsWith(".png", StringComparison.Ordinal)));
+        Assert.Contains("aria-label=", File.ReadAllText(Path.Combine(scratch.In("figures"), "emergence.svg")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Run_FailedReport_LeavesTheOldOneAsItWas()
     {
         using var scratch = new Scratch();

@@ -62,7 +62,7 @@ internal static class Gallery
     public static ReportDocument Named(string name, PageSize size = PageSize.Letter) =>
         new(name == "title of 200 letters" ? Words(200) : "Closing chains (invented numbers)", "A trial", "en-US", size, Footer, Documents[name]());
 
-    public static IReadOnlyList<IFigure> Figures() => [Curves(2), Curves(7), Pairs(6), Pairs(40), Pairs(1), Forest(), ForestOfSites(), Means(), Heat(), Spacing(), Window(1), Window(60), Methods()];
+    public static IReadOnlyList<IFigure> Figures() => [Curves(2), Curves(7), Pairs(6), Pairs(40), Pairs(1), Forest(), ForestOfSites(), Means(), Heat(), Spacing(2), Spacing(4), DesignMap(12), DesignMap(120), Residuals(), Panels(2), Panels(12), Differences(11), Window(1), Window(60), Methods()];
 
     public static EmergenceCurvesFigure Curves(int treatments, string name = "treatment") => new(
         Planted,
@@ -126,15 +126,32 @@ internal static class Gallery
         [.. Enumerable.Range(0, 9).Select(i => new HeatSeries(FormattableString.Invariant($"method {i} of some length"), [.. Enumerable.Range(1, 30).Select(day => i == 4 && day > 20 ? (double?)null : (8.0 + i) * day)]))],
         "Nine methods lie between 240 and 480 F-days; one stops at a missing day.");
 
-    public static SpacingFigure Spacing() => new(
+    public static SpacingFigure Spacing(int treatments) => new(
         "space between plants, inches",
         [.. Enumerable.Range(0, 25).Select(i => 0.75 * i)],
         [
             new("no chains", 0, [.. Enumerable.Range(0, 24).Select(i => i is > 3 and < 12 ? 0.1 : 0.0125)]),
-            new("chains", 1, [.. Enumerable.Range(0, 24).Select(i => i is > 4 and < 11 ? 0.14 : 0.01)]),
+            .. Enumerable.Range(1, treatments - 1).Select(tone => new SpacingSeries(FormattableString.Invariant($"chains {tone}"), tone, [.. Enumerable.Range(0, 24).Select(i => i is > 4 and < 11 ? 0.14 : 0.01)])),
         ],
         [new(0, 3.1, "double"), new(3.1, 9.3, "single"), new(9.3, double.PositiveInfinity, "skip")],
         "Spacings were alike.");
+
+    public static DesignMapFigure DesignMap(int strips) => new(
+        [.. Enumerable.Range(0, strips).Select(i => new MapCell(FormattableString.Invariant($"S{i + 1:00}"), FormattableString.Invariant($"block {1 + (i / 2)}"), i % 2, i != 5))],
+        [new("no chains", 0), new("chains", 1)],
+        "Strips alternate.");
+
+    public static ResidualFigure Residuals() => new(
+        "difference less its mean, days", "mean of the pair, days", [.. Enumerable.Range(0, 9).Select(i => new ResidualPoint(9 + (0.2 * i), Math.Sin(i), i % 3))], "Pair 5 lies furthest from the mean.");
+
+    public static PanelsFigure Panels(int treatments) => new([new("Seeds up by day", Curves(treatments), 1.5), new("Half up, pair by pair", Pairs(6))], "Half of the seeds were up 0.3 days sooner.");
+
+    public static TreatmentMeansFigure Differences(int treatments) => new(
+        "less no chains, days",
+        0,
+        [.. Enumerable.Range(1, treatments).Select(i => new TreatmentMean(FormattableString.Invariant($"treatment {i}"), i, [-0.2 * i, 0.1, 0.05 * i], new(-0.1 * i, -0.01 * i, 0.1), "−0.1"))],
+        "No treatment was sooner.",
+        aroundZero: true);
 
     public static string Words(int letters)
     {

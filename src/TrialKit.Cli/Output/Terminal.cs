@@ -59,12 +59,12 @@ internal sealed class Terminal : IDisposable
     /// <summary>Prints a line that stands out.</summary>
     public void WriteHeading(string text) => Console.Write(new Text(text + Environment.NewLine, new Style(decoration: Decoration.Bold)));
 
-    /// <summary>Prints a text broken between words at the screen's width, set in by some columns.</summary>
+    /// <summary>Prints a text broken at its breaking spaces to the screen's width, set in by some columns.</summary>
     public void WriteWrapped(string text, int indent)
     {
         var width = Math.Max(MinimumWidth, Console.Profile.Width - indent);
         var line = new StringBuilder();
-        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(word => word.Replace('\u00A0', ' ')))
         {
             if (line.Length > 0 && line.Length + 1 + word.Length > width)
             {

@@ -13,4 +13,8 @@ public sealed record ReportDocument(
     string Language,
     PageSize PageSize,
     ReportFooter Footer,
-    IReadOnlyList<Block> Blocks);
+    IReadOnlyList<Block> Blocks)
+{
+    /// <summary>The content with each page of drafts in its fullest form.</summary>
+    public IEnumerable<Block> Fullest => Blocks.SelectMany(block => block is OnePage page ? page.Drafts[0] : [block]);
+}

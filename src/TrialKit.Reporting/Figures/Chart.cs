@@ -20,6 +20,7 @@ internal sealed class Chart : IDisposable
     private readonly double right;
     private readonly double bottom;
     private readonly double top;
+    private readonly List<(SKPoint[] Points, SKColor Color, float Diameter)> dots = [];
     private IReadOnlyList<(double Value, string Text)> leftTicks = [];
     private IReadOnlyList<(double Value, string Text)> bottomTicks = [];
 
@@ -85,10 +86,16 @@ internal sealed class Chart : IDisposable
     }
 
     /// <summary>A line through points, straight from one to the next.</summary>
-    public void Line(IEnumerable<(double X, double Y)> points, SKColor color, float width)
+    public void Line(IEnumerable<(double X, double Y)> points, SKColor color, float width, LineStroke stroke = LineStroke.Whole)
     {
         var line = plot.Add.ScatterLine(points.Select(point => new Coordinates(point.X, point.Y)).ToArray(), Tone(color));
         line.LineWidth = width;
+        line.LinePattern = stroke switch
+        {
+            LineStroke.Whole => LinePattern.Solid,
+            LineStroke.Dashed => LinePattern.Dashed,
+            _ => LinePattern.Dotted,
+        };
     }
 
     /// <summary>A filled outline.</summary>
@@ -100,14 +107,9 @@ internal sealed class Chart : IDisposable
         polygon.MarkerSize = 0;
     }
 
-    /// <summary>Dots.</summary>
-    public void Dots(IEnumerable<(double X, double Y)> points, SKColor color, float diameter)
-    {
-        var dots = plot.Add.ScatterPoints(points.Select(point => new Coordinates(point.X, point.Y)).ToArray(), Tone(color));
-        dots.MarkerSize = diameter;
-        dots.MarkerShape = MarkerShape.FilledCircle;
-        dots.MarkerLineWidth = 0;
-    }
+    /// <summary>Dots, drawn above lines.</summary>
+    public void Dots(IEnumerable<(double X, double Y)> points, SKColor color, float diameter) =>
+        dots.Add(([.. points.Select(point => new SKPoint(X(point.X), Y(point.Y)))], color, diameter));
 
     /// <summary>A filled rectangle between values.</summary>
     public void Band((double Low, double High) x, (double Low, double High) y, SKColor color)
@@ -125,6 +127,11 @@ internal sealed class Chart : IDisposable
         plot.Render(canvas, new PixelRect(area.Left, area.Right, area.Bottom, area.Top));
         canvas.Restore();
         var pen = new Pen(canvas);
+        foreach (var (points, color, diameter) in dots)
+        {
+            pen.Dots(points, diameter, color);
+        }
+
         foreach (var (value, text) in leftTicks)
         {
             pen.Text(text, data.Left - TickGap, Y(value), FigureStyle.Quiet, place: TextPlace.End);

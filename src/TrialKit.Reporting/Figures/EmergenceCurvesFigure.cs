@@ -9,18 +9,23 @@ namespace TrialKit.Reporting.Figures;
 /// <param name="heatTitle">Name and unit of the heat scale, such as <c>heat, F-days</c>.</param>
 /// <param name="heat">Ticks of the heat scale; empty where the heat is not known.</param>
 /// <param name="altText">The result in words.</param>
+/// <param name="heatUnit">The unit alone, for where room is short; null for the whole title.</param>
 public sealed class EmergenceCurvesFigure(
     DateOnly planted,
     IReadOnlyList<EmergenceCurve> curves,
     string heatTitle,
     IReadOnlyList<HeatTick> heat,
-    string altText) : IFigure
+    string altText,
+    string? heatUnit = null) : IFigure
 {
     private const float TopRoom = 20;
     private const float AxisRow = 14;
     private const float LeftRoom = 30;
     private const float LabelGap = 7;
-    private const string DayTitle = "days after planting";
+    private const float Narrow = 380;
+
+    /// <summary>The most treatments whose strips are drawn as lines; with more, their lines would hide the curves and only their dots remain.</summary>
+    public const int MostJoined = 3;
 
     private readonly IReadOnlyList<EmergenceCurve> curves = Check(curves);
 
@@ -35,9 +40,10 @@ public sealed class EmergenceCurvesFigure(
     {
         ArgumentNullException.ThrowIfNull(canvas);
         var pen = new Pen(canvas);
+        var (dayTitle, heatName) = area.Width < Narrow ? ("days", heatUnit ?? heatTitle) : ("days after planting", heatTitle);
         var labelRoom = Math.Min(
             area.Width * 0.3f,
-            curves.Select(curve => Pen.Width(curve.Name, FigureStyle.LabelSize, strong: true)).Append(Pen.Width(DayTitle)).Append(Pen.Width(heatTitle)).Max()) + 2;
+            curves.Select(curve => Pen.Width(curve.Name, FigureStyle.LabelSize, strong: true)).Append(Pen.Width(dayTitle)).Append(Pen.Width(heat.Count > 0 ? heatName : string.Empty)).Max()) + 2;
         var rows = heat.Count > 0 ? 3 : 2;
         var data = new SKRect(area.Left + LeftRoom, area.Top + TopRoom, area.Right - labelRoom - LabelGap, area.Bottom - (rows * AxisRow) - 7);
         var lastDay = AllPoints().Max(point => point.Day);
@@ -52,14 +58,13 @@ public sealed class EmergenceCurvesFigure(
         chart.Render(canvas);
 
         pen.Text("Seeds up, %", area.Left, area.Top + 6, FigureStyle.Ink, FigureStyle.LabelSize);
-        DrawScales(pen, chart, area, days);
+        DrawScales(pen, chart, area, days, dayTitle, heatName);
         DrawNames(pen, chart, labelRoom);
     }
 
     private void AddLines(Chart chart, int firstDay)
     {
-        // With many treatments the strips' lines would hide the curves: their dots remain.
-        var joinStrips = curves.Count <= 3;
+        var joinStrips = curves.Count <= MostJoined;
         foreach (var curve in curves)
         {
             var tone = FigureStyle.Tone(curve.Tone);
@@ -81,11 +86,11 @@ public sealed class EmergenceCurvesFigure(
 
         foreach (var curve in curves.Where(curve => curve.Curve.Count > 0))
         {
-            chart.Line(Percent(From(curve.Curve, firstDay)), FigureStyle.Tone(curve.Tone), FigureStyle.StrongStroke);
+            chart.Line(Percent(From(curve.Curve, firstDay)), FigureStyle.Tone(curve.Tone), FigureStyle.StrongStroke, FigureStyle.Stroke(curve.Tone));
         }
     }
 
-    private void DrawScales(Pen pen, Chart chart, SKRect area, List<int> days)
+    private void DrawScales(Pen pen, Chart chart, SKRect area, List<int> days, string dayTitle, string heatName)
     {
         var data = chart.Data;
         var titleX = data.Right + LabelGap + 2;
@@ -97,7 +102,7 @@ public sealed class EmergenceCurvesFigure(
             pen.Text(NumberText.Count(day), chart.X(day), dayRow, FigureStyle.Quiet, place: TextPlace.Middle);
         }
 
-        pen.Text(Pen.Shorten(DayTitle, titleRoom), titleX, dayRow, FigureStyle.Quiet);
+        pen.Text(Pen.Shorten(dayTitle, titleRoom), titleX, dayRow, FigureStyle.Quiet);
         if (heat.Count == 0)
         {
             return;
@@ -121,7 +126,7 @@ public sealed class EmergenceCurvesFigure(
             }
         }
 
-        pen.Text(Pen.Shorten(heatTitle, titleRoom), titleX, heatRow, FigureStyle.Quiet);
+        pen.Text(Pen.Shorten(heatName, titleRoom), titleX, heatRow, FigureStyle.Quiet);
     }
 
     // Names stand where the lines end; those that would meet are moved apart and led back by a hair line.

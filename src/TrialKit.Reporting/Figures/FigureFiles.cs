@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Security;
 using System.Text;
 using System.Text.RegularExpressions;
 using SkiaSharp;
@@ -29,9 +30,10 @@ public static partial class FigureFiles
             figure.Draw(canvas, area);
         }
 
-        var text = Encoding.UTF8.GetString(drawn.ToArray())
-            .Replace($"font-family=\"{BundledFonts.Family}", $"font-family=\"{BundledFonts.Family}, sans-serif", StringComparison.Ordinal);
-        stream.Write(Encoding.UTF8.GetBytes(Renumber(text, idPrefix)));
+        // The drawing package names each face as a family of its own, and the heavier one by the wrong weight.
+        var text = FontFamily().Replace(Encoding.UTF8.GetString(drawn.ToArray()), $"font-family=\"{BundledFonts.Family}, sans-serif\"")
+            .Replace("font-weight=\"500\"", "font-weight=\"600\"", StringComparison.Ordinal);
+        stream.Write(Encoding.UTF8.GetBytes(Described(Renumber(text, idPrefix), figure, area)));
     }
 
     /// <summary>The figure as PNG on white.</summary>
@@ -59,6 +61,15 @@ public static partial class FigureFiles
         data.SaveTo(stream);
     }
 
+    // Scaled by its view box, and with the result for those who do not see it.
+    private static string Described(string svg, IFigure figure, SKRect area)
+    {
+        var start = svg.IndexOf("<svg", StringComparison.Ordinal);
+        var box = string.Create(CultureInfo.InvariantCulture, $" viewBox=\"0 0 {area.Width:0.###} {area.Height:0.###}\"");
+        var label = $" role=\"img\" aria-label=\"{SecurityElement.Escape(PrintableText.Clean(figure.AltText))}\"";
+        return svg.Insert(start + "<svg".Length, (svg.Contains("viewBox", StringComparison.Ordinal) ? "" : box) + label);
+    }
+
     // Identifiers are counted over the life of the process; here they begin anew in each file.
     private static string Renumber(string svg, string prefix)
     {
@@ -78,7 +89,10 @@ public static partial class FigureFiles
     [GeneratedRegex("(?<=[\"#])cl_[0-9a-f]+(?=[\")])", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
     private static partial Regex ClipId();
 
+    [GeneratedRegex("font-family=\"[^\"]*\"", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
+    private static partial Regex FontFamily();
+
     private static SKRect Area(IFigure figure, double width) => width > 0 && double.IsFinite(width)
-        ? SKRect.Create((float)width, (float)(width * figure.Aspect))
+        ? SKRect.Create((float)width, (float)figure.HeightAt(width))
         : throw new ArgumentOutOfRangeException(nameof(width), width, "A figure is wider than 0 points.");
 }

@@ -58,20 +58,29 @@ internal static class FigureStyle
     /// <summary>Diameter of the dot of one strip or pair.</summary>
     public const float StripDot = 5f;
 
-    /// <summary>The tone of a treatment.</summary>
-    /// <param name="tone">0 for the control, then 1 to 6 in the order of the treatments.</param>
-    /// <exception cref="ArgumentOutOfRangeException">There is no such tone.</exception>
-    public static SKColor Tone(int tone) => tone == 0 ? Control : Treatments[CheckTone(tone) - 1];
+    /// <summary>The tone of a treatment; after the last one they begin again, told apart by <see cref="Stroke"/>.</summary>
+    /// <param name="tone">0 for the control, then 1 and up in the order of the treatments.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A tone is below 0.</exception>
+    public static SKColor Tone(int tone) => CheckTone(tone) == 0 ? Control : Treatments[(tone - 1) % Treatments.Count];
+
+    /// <summary>How a treatment's line is broken: not at all for the first round of tones, by dashes for the second, by dots after.</summary>
+    /// <param name="tone">0 for the control, then 1 and up in the order of the treatments.</param>
+    public static LineStroke Stroke(int tone) => ((Math.Max(CheckTone(tone), 1) - 1) / Treatments.Count) switch
+    {
+        0 => LineStroke.Whole,
+        1 => LineStroke.Dashed,
+        _ => LineStroke.Dotted,
+    };
 
     /// <summary>The tone of a treatment's name.</summary>
-    /// <param name="tone">0 for the control, then 1 to 6 in the order of the treatments.</param>
+    /// <param name="tone">0 for the control, then 1 and up in the order of the treatments.</param>
     public static SKColor TextTone(int tone) => tone == 0 ? ControlText : Tone(tone);
 
     /// <summary>The tone, or what is wrong with it.</summary>
-    public static int CheckTone(int tone) => tone >= 0 && tone <= Treatments.Count
+    public static int CheckTone(int tone) => tone >= 0
         ? tone
         : throw new ArgumentOutOfRangeException(
             nameof(tone),
             tone,
-            FormattableString.Invariant($"A figure tells the control (0) and treatments 1 to {Treatments.Count} apart."));
+            "The control has tone 0 and treatments have 1 and up.");
 }

@@ -26,7 +26,10 @@ public sealed class ForestOfMeasuresFigure(
     public string AltText { get; } = altText;
 
     /// <inheritdoc/>
-    public double Aspect => (HeadRoom + (rows.Count * RowHeight)) / 486.0;
+    public double Aspect => HeightAt(FigureFiles.DefaultWidth) / FigureFiles.DefaultWidth;
+
+    /// <inheritdoc/>
+    public double HeightAt(double width) => HeadRoom + (rows.Count * RowHeight);
 
     /// <inheritdoc/>
     public void Draw(SKCanvas canvas, SKRect area)
@@ -37,7 +40,7 @@ public sealed class ForestOfMeasuresFigure(
         var textRoom = Math.Min(area.Width * 0.38f, rows.Max(row => Pen.Width(row.Text)));
         var marks = new SKRect(area.Left + nameRoom + Gap, area.Top + HeadRoom, area.Right - textRoom - Gap, area.Bottom);
         var rowHeight = marks.Height / rows.Count;
-        pen.Line(marks.MidX, marks.Top - 4, marks.MidX, marks.Bottom, FigureStyle.Axis, 1);
+        pen.Line(marks.MidX, marks.Top - 4, marks.MidX, marks.Bottom - 1, FigureStyle.Axis, 1);
         pen.Text(Pen.Shorten(leftOfZero, (marks.Width / 2) - 6), marks.MidX - 6, area.Top + 6, FigureStyle.Quiet, place: TextPlace.End);
         pen.Text(Pen.Shorten(rightOfZero, (marks.Width / 2) - 6), marks.MidX + 6, area.Top + 6, FigureStyle.Quiet);
         for (var i = 0; i < rows.Count; i++)

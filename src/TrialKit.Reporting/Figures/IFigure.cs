@@ -11,6 +11,9 @@ public interface IFigure
     /// <summary>Height over width at which the figure is at its best.</summary>
     double Aspect { get; }
 
+    /// <summary>The height at which the figure is at its best when it is so wide, both in points.</summary>
+    double HeightAt(double width) => width * Aspect;
+
     /// <summary>Draws the figure.</summary>
     /// <param name="canvas">Where to draw; one unit is a point.</param>
     /// <param name="area">The room it has, in points.</param>

@@ -25,6 +25,8 @@ public sealed class PairedDifferencesFigure(
     private const float TopRoom = 20;
     private const float BottomRoom = 32;
     private const float LabelGap = 10;
+    private const float Narrow = 300;
+    private const float MeanRow = 13;
 
     private readonly IReadOnlyList<PairDifference> pairs = Check(pairs);
     private readonly int tone = FigureStyle.CheckTone(tone);
@@ -44,10 +46,11 @@ public sealed class PairedDifferencesFigure(
         var (ticks, decimals) = Ticks.Round(low, high, 5);
         var labels = ticks.Select(value => NumberText.Difference(value, decimals)).ToList();
         var leftRoom = labels.Max(text => Pen.Width(text)) + 10;
-        var rightRoom = mean is null
+        var isNarrow = area.Width < Narrow;
+        var rightRoom = mean is null || isNarrow
             ? LabelGap
             : Math.Min(area.Width * 0.32f, Math.Max(Pen.Width(meanText, FigureStyle.LabelSize, strong: true), Pen.Width(intervalText)) + LabelGap);
-        var data = new SKRect(area.Left + leftRoom, area.Top + TopRoom, area.Right - rightRoom, area.Bottom - BottomRoom);
+        var data = new SKRect(area.Left + leftRoom, area.Top + TopRoom + (isNarrow && mean is not null ? MeanRow : 0), area.Right - rightRoom, area.Bottom - BottomRoom);
         var meanAt = pairs.Count + 1.0;
         using var chart = new Chart(area, data, (0.5, mean is null ? pairs.Count + 0.5 : pairs.Count + 1.35), (low, high));
         chart.TicksLeft(ticks.Zip(labels));
@@ -59,7 +62,19 @@ public sealed class PairedDifferencesFigure(
         pen.Text(Pen.Shorten(axisTitle, area.Width, FigureStyle.LabelSize), area.Left, area.Top + 6, FigureStyle.Ink, FigureStyle.LabelSize);
         if (mean is not null)
         {
-            DrawMean(pen, chart, mean, meanAt, area.Right - data.Right - LabelGap);
+            DrawMean(pen, chart, mean, meanAt);
+            if (isNarrow)
+            {
+                // Beside the dots there is no room for words: they stand above.
+                var said = Pen.Shorten(meanText, area.Width, strong: true);
+                pen.Text(said, area.Left, area.Top + 6 + MeanRow, FigureStyle.Tone(tone), strong: true);
+                var next = Pen.Width(said, strong: true) + 5;
+                pen.Text(Pen.Shorten(intervalText, area.Width - next), area.Left + next, area.Top + 6 + MeanRow, FigureStyle.Quiet);
+            }
+            else
+            {
+                DrawMeanText(pen, chart, mean, area.Right - data.Right - LabelGap);
+            }
         }
     }
 
@@ -109,12 +124,17 @@ public sealed class PairedDifferencesFigure(
         pen.Text(Pen.Shorten(orderTitle, chart.Data.Width), middle, area.Bottom - 7, FigureStyle.Quiet, place: TextPlace.Middle);
     }
 
-    private void DrawMean(Pen pen, Chart chart, FigureInterval interval, double at, float room)
+    private void DrawMean(Pen pen, Chart chart, FigureInterval interval, double at)
     {
         var x = chart.X(at);
         var color = FigureStyle.Tone(tone);
         pen.Line(x, chart.Y(interval.Low), x, chart.Y(interval.High), color, FigureStyle.StrongStroke);
         pen.Dot(x, chart.Y(interval.Estimate), FigureStyle.EstimateDot, color);
+    }
+
+    private void DrawMeanText(Pen pen, Chart chart, FigureInterval interval, float room)
+    {
+        var color = FigureStyle.Tone(tone);
         var places = LabelSpread.Places([chart.Y(interval.Estimate), chart.Y(interval.Estimate) + 13], 13, chart.Data.Top + 4, chart.Data.Bottom - 4);
         var labelX = chart.Data.Right + 2;
         pen.Text(Pen.Shorten(meanText, room, FigureStyle.LabelSize, strong: true), labelX, (float)places[0], color, FigureStyle.LabelSize, strong: true);

@@ -37,6 +37,14 @@ internal sealed class Pen(SKCanvas canvas)
         canvas.DrawCircle(x, y, diameter / 2, paint);
     }
 
+    /// <summary>Filled dots as points of a round pen, which take a fraction of the bytes of circles.</summary>
+    public void Dots(SKPoint[] points, float diameter, SKColor color)
+    {
+        using var paint = Stroke(color, diameter);
+        paint.StrokeCap = SKStrokeCap.Round;
+        canvas.DrawPoints(SKPointMode.Points, points, paint);
+    }
+
     /// <summary>A dot with a light middle.</summary>
     public void Ring(float x, float y, float diameter, SKColor color)
     {

@@ -19,6 +19,8 @@ public sealed class SpacingFigure(
     private const float TopRoom = 34;
     private const float BottomRoom = 32;
     private const float LeftRoom = 26;
+    private const float RowHeight = 46;
+    private const int MostOverlaid = 2;
 
     private readonly IReadOnlyList<SpacingSeries> series = Check(edges, series);
 
@@ -26,7 +28,12 @@ public sealed class SpacingFigure(
     public string AltText { get; } = altText;
 
     /// <inheritdoc/>
-    public double Aspect => 0.42;
+    public double Aspect => HeightAt(FigureFiles.DefaultWidth) / FigureFiles.DefaultWidth;
+
+    /// <inheritdoc/>
+    public double HeightAt(double width) => series.Count > MostOverlaid
+        ? TopRoom + BottomRoom + (series.Count * RowHeight)
+        : Math.Max(150, 0.42 * width);
 
     /// <inheritdoc/>
     public void Draw(SKCanvas canvas, SKRect area)
@@ -35,6 +42,12 @@ public sealed class SpacingFigure(
         var pen = new Pen(canvas);
         var data = new SKRect(area.Left + LeftRoom, area.Top + TopRoom, area.Right - 4, area.Bottom - BottomRoom);
         var highest = Math.Max(1, series.Max(each => each.Shares.Max()) * 100) * 1.05;
+        if (series.Count > MostOverlaid)
+        {
+            DrawRows(canvas, area, data, highest);
+            return;
+        }
+
         using var chart = new Chart(area, data, (edges[0], edges[^1]), (0, highest));
         chart.TicksLeft(Ticks.Round(0, highest, 4) is var (values, decimals) ? values.Select(value => (value, NumberText.Number(value, decimals))) : []);
         var (across, places) = Ticks.Round(edges[0], edges[^1], Math.Max(2, (int)(data.Width / 50)));
@@ -45,10 +58,43 @@ public sealed class SpacingFigure(
         }
 
         chart.Render(canvas);
-        DrawClasses(pen, chart);
+        DrawClasses(pen, chart, chart.Data.Bottom);
         pen.Text("Share of spacings, %", area.Left, area.Top + 6, FigureStyle.Ink, FigureStyle.LabelSize);
         pen.Text(Pen.Shorten(axisTitle, data.Width), data.MidX, area.Bottom - 6, FigureStyle.Quiet, place: TextPlace.Middle);
         DrawNames(pen, area);
+    }
+
+    // More than two outlines over each other cannot be told apart: each treatment has a row of its own, all on one scale.
+    private void DrawRows(SKCanvas canvas, SKRect area, SKRect data, double highest)
+    {
+        var pen = new Pen(canvas);
+        var height = data.Height / series.Count;
+        for (var i = 0; i < series.Count; i++)
+        {
+            var row = new SKRect(data.Left, data.Top + (i * height) + 4, data.Right, data.Top + ((i + 1) * height));
+            using var chart = new Chart(area, row, (edges[0], edges[^1]), (0, highest));
+            var (values, decimals) = Ticks.Round(0, highest, 2);
+            chart.TicksLeft(values.Where(value => value > 0).Select(value => (value, NumberText.Number(value, decimals))));
+            AddOutline(chart, series[i]);
+            if (i == series.Count - 1)
+            {
+                var (across, places) = Ticks.Round(edges[0], edges[^1], Math.Max(2, (int)(data.Width / 50)));
+                chart.TicksBottom(across.Select(value => (value, NumberText.Number(value, places))));
+            }
+
+            chart.Render(canvas);
+            pen.Line(row.Left, row.Bottom, row.Right, row.Bottom, FigureStyle.Axis, FigureStyle.HairStroke);
+            if (i == 0)
+            {
+                DrawClasses(pen, chart, data.Bottom);
+            }
+
+            var name = Pen.Shorten(series[i].Name, data.Width * 0.45f, FigureStyle.LabelSize, strong: true);
+            pen.Text(name, data.Right, row.Top + 8, FigureStyle.TextTone(series[i].Tone), FigureStyle.LabelSize, TextPlace.End, strong: true);
+        }
+
+        pen.Text("Share of spacings, %", area.Left, area.Top + 6, FigureStyle.Ink, FigureStyle.LabelSize);
+        pen.Text(Pen.Shorten(axisTitle, data.Width), data.MidX, area.Bottom - 6, FigureStyle.Quiet, place: TextPlace.Middle);
     }
 
     private void AddOutline(Chart chart, SpacingSeries each)
@@ -63,10 +109,10 @@ public sealed class SpacingFigure(
 
         outline.Add((edges[^1], 0));
         chart.Area(outline, tone.WithAlpha(30));
-        chart.Line(outline, tone, 1.5f);
+        chart.Line(outline, tone, 1.5f, FigureStyle.Stroke(each.Tone));
     }
 
-    private void DrawClasses(Pen pen, Chart chart)
+    private void DrawClasses(Pen pen, Chart chart, float bottom)
     {
         var row = chart.Data.Top - 7;
         foreach (var each in classes)
@@ -75,7 +121,7 @@ public sealed class SpacingFigure(
             var right = chart.X(Math.Clamp(each.To, edges[0], edges[^1]));
             if (each.To < edges[^1])
             {
-                pen.Line(right, row - 6, right, chart.Data.Bottom, FigureStyle.Axis, FigureStyle.HairStroke);
+                pen.Line(right, row - 6, right, bottom, FigureStyle.Axis, FigureStyle.HairStroke);
             }
 
             pen.Text(Pen.Shorten(each.Name, right - left - 4), (left + right) / 2, row, FigureStyle.Quiet, place: TextPlace.Middle);

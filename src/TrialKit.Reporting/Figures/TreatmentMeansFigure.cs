@@ -8,16 +8,20 @@ namespace TrialKit.Reporting.Figures;
 /// <param name="decimals">Decimals of the axis at least.</param>
 /// <param name="treatments">The treatments, control first.</param>
 /// <param name="altText">The result in words.</param>
+/// <param name="aroundZero">Whether differences are drawn: zero is then on the axis, with a line.</param>
 public sealed class TreatmentMeansFigure(
     string axisTitle,
     int decimals,
     IReadOnlyList<TreatmentMean> treatments,
-    string altText) : IFigure
+    string altText,
+    bool aroundZero = false) : IFigure
 {
     private const float TopRoom = 18;
     private const float BottomRoom = 20;
     private const float RowHeight = 30;
     private const float Gap = 12;
+    private const float Narrow = 300;
+    private const float RowWithName = 21;
 
     private readonly IReadOnlyList<TreatmentMean> treatments = Check(treatments);
 
@@ -25,38 +29,59 @@ public sealed class TreatmentMeansFigure(
     public string AltText { get; } = altText;
 
     /// <inheritdoc/>
-    public double Aspect => (TopRoom + BottomRoom + (treatments.Count * RowHeight)) / 486.0;
+    public double Aspect => HeightAt(FigureFiles.DefaultWidth) / FigureFiles.DefaultWidth;
+
+    /// <inheritdoc/>
+    public double HeightAt(double width) => TopRoom + BottomRoom + (treatments.Count * RowHeight);
 
     /// <inheritdoc/>
     public void Draw(SKCanvas canvas, SKRect area)
     {
         ArgumentNullException.ThrowIfNull(canvas);
         var pen = new Pen(canvas);
+        var namesAbove = area.Width < Narrow && (area.Height - TopRoom - BottomRoom) / treatments.Count >= RowWithName;
         var nameRoom = Math.Min(area.Width * 0.3f, treatments.Max(each => Pen.Width(each.Name, FigureStyle.LabelSize, strong: true)));
         var textRoom = Math.Min(area.Width * 0.25f, treatments.Max(each => Pen.Width(each.Text)));
-        var data = new SKRect(area.Left + nameRoom + Gap, area.Top + TopRoom, area.Right - textRoom - Gap, area.Bottom - BottomRoom);
-        var (low, high) = AxisRange.Around(treatments.SelectMany(each => each.Mean is { } mean ? each.Strips.Append(mean.Low).Append(mean.High) : each.Strips));
+        var data = namesAbove
+            ? new SKRect(area.Left + 4, area.Top + TopRoom, area.Right - 4, area.Bottom - BottomRoom)
+            : new SKRect(area.Left + nameRoom + Gap, area.Top + TopRoom, area.Right - textRoom - Gap, area.Bottom - BottomRoom);
+        var values = treatments.SelectMany(each => each.Mean is { } mean ? each.Strips.Append(mean.Low).Append(mean.High) : each.Strips);
+        var (low, high) = AxisRange.Around(aroundZero ? values.Append(0) : values);
         using var chart = new Chart(area, data, (low, high), (0, treatments.Count));
-        var (ticks, places) = Ticks.Round(low, high, Math.Max(2, (int)(data.Width / 62)));
-        chart.TicksBottom(ticks.Select(value => (value, NumberText.Number(value, Math.Max(places, decimals)))));
+        var (ticks, places) = Ticks.Round(low, high, Math.Max(3, (int)(data.Width / 62)));
+        chart.TicksBottom(ticks.Select(value => (value, aroundZero ? NumberText.Difference(value, Math.Max(places, decimals)) : NumberText.Number(value, Math.Max(places, decimals)))));
         chart.GridAcross();
         for (var i = 0; i < treatments.Count; i++)
         {
-            AddRow(chart, treatments[i], treatments.Count - i - 0.5);
+            AddRow(chart, treatments[i], treatments.Count - i - (namesAbove ? 0.72 : 0.5));
         }
 
         chart.Render(canvas);
+        if (aroundZero)
+        {
+            pen.Line(chart.X(0), data.Top, chart.X(0), data.Bottom, FigureStyle.Axis, 1);
+        }
+
         pen.Text(Pen.Shorten(axisTitle, area.Width, FigureStyle.LabelSize), area.Left, area.Top + 6, FigureStyle.Ink, FigureStyle.LabelSize);
         for (var i = 0; i < treatments.Count; i++)
         {
-            DrawRow(pen, chart, treatments[i], treatments.Count - i - 0.5, area, nameRoom, textRoom);
+            var row = treatments.Count - i - (namesAbove ? 0.72 : 0.5);
+            DrawMean(pen, chart, treatments[i], row);
+            if (namesAbove)
+            {
+                DrawNames(pen, treatments[i], chart.Y(treatments.Count - i - 0.2), area, area.Width * 0.6f, area.Width * 0.36f);
+            }
+            else
+            {
+                DrawNames(pen, treatments[i], chart.Y(row), area, nameRoom, textRoom);
+            }
         }
     }
 
     private static void AddRow(Chart chart, TreatmentMean treatment, double row) =>
         chart.Dots(treatment.Strips.Select(value => (value, row + 0.16)), FigureStyle.Tone(treatment.Tone).WithAlpha(170), FigureStyle.StripDot);
 
-    private static void DrawRow(Pen pen, Chart chart, TreatmentMean treatment, double row, SKRect area, float nameRoom, float textRoom)
+    private static void DrawMean(Pen pen, Chart chart, TreatmentMean treatment, double row)
     {
         var y = chart.Y(row - 0.14);
         var tone = FigureStyle.Tone(treatment.Tone);
@@ -65,8 +90,10 @@ public sealed class TreatmentMeansFigure(
             pen.Line(chart.X(mean.Low), y, chart.X(mean.High), y, tone, FigureStyle.StrongStroke);
             pen.Dot(chart.X(mean.Estimate), y, FigureStyle.EstimateDot, tone);
         }
+    }
 
-        var middle = chart.Y(row);
+    private static void DrawNames(Pen pen, TreatmentMean treatment, float middle, SKRect area, float nameRoom, float textRoom)
+    {
         var name = Pen.Shorten(treatment.Name, nameRoom, FigureStyle.LabelSize, strong: true);
         pen.Text(name, area.Left, middle, FigureStyle.TextTone(treatment.Tone), FigureStyle.LabelSize, strong: true);
         pen.Text(Pen.Shorten(treatment.Text, textRoom), area.Right, middle, FigureStyle.Quiet, place: TextPlace.End);

@@ -27,12 +27,23 @@ internal sealed class BlockFlow(double width, double height)
             }
 
             var first = slabs.Count;
-            Add(block);
+            if (block is OnePage page)
+            {
+                beginsPage |= slabs.Count > 0;
+                slabs.AddRange(PageFit.Slabs(page, width, height));
+            }
+            else
+            {
+                Add(block);
+            }
+
             if (beginsPage && slabs.Count > first)
             {
                 slabs[first] = slabs[first] with { BeginsPage = true };
                 beginsPage = false;
             }
+
+            beginsPage |= block is OnePage;
         }
 
         return slabs;
@@ -103,7 +114,7 @@ internal sealed class BlockFlow(double width, double height)
 
     private void AddText(IReadOnlyList<Fragment> text, double size, double x, TagKind kind, double spaceBefore)
     {
-        var measure = Math.Min(width, PageStyle.Measure * size / PageStyle.Body) - x;
+        var measure = Math.Min(width, PageStyle.Measure * Math.Max(1, size / PageStyle.Body)) - x;
         AddLines(TextFlow.Slabs(text, size, x, measure, new Tag(kind)), spaceBefore);
     }
 
@@ -143,7 +154,7 @@ internal sealed class BlockFlow(double width, double height)
             var sentence = block.Sentences[i];
             var lines = TextFlow.Slabs(
                 LineBreaker.Fragments(sentence.Text, strong: false, FigureStyle.Ink), PageStyle.Body, 0, textWidth, new Tag(TagKind.Paragraph));
-            var gap = i == block.Sentences.Count - 1 ? 0 : 9;
+            var gap = i == block.Sentences.Count - 1 ? 0 : 7;
             rows.AddRange(SentenceRows(lines, sentence.Mark, gap, hasMarks ? zero : null));
         }
 
@@ -226,7 +237,7 @@ internal sealed class BlockFlow(double width, double height)
             ? []
             : TextFlow.Slabs(block.Note, strong: false, FigureStyle.Quiet, PageStyle.Small, 0, Math.Min(width, PageStyle.Measure), new Tag(TagKind.Paragraph));
         var room = height - caption.Sum(line => line.Height) - note.Sum(line => line.Height) - 16;
-        var wanted = block.Height ?? (width * block.Figure.Aspect);
+        var wanted = block.Height ?? block.Figure.HeightAt(width);
         var figureHeight = Math.Clamp(wanted, 40, Math.Max(40, room));
         var figure = new Slab(figureHeight, [new PlacedFigure(new Box(0, 0, width, figureHeight), tag, block.Figure)])
         {

@@ -10,6 +10,9 @@ internal static class FontSubset
     // What a CIDFontType2 needs (ISO 32000-1, 9.9): outlines, their places, metrics and hinting.
     private static readonly string[] KeptTables = ["cvt ", "fpgm", "glyf", "head", "hhea", "hmtx", "loca", "maxp", "prep"];
 
+    // In the order of their tags, as the directory lists them.
+    private static readonly string[] ScreenTables = ["OS/2", "cmap", "cvt ", "fpgm", "glyf", "head", "hhea", "hmtx", "loca", "maxp", "name", "post", "prep"];
+
     private const int CompositeArgumentsAreWords = 0x0001;
     private const int CompositeHasScale = 0x0008;
     private const int CompositeMore = 0x0020;
@@ -19,7 +22,14 @@ internal static class FontSubset
     /// <summary>The font with the outlines of these glyphs, of glyph 0 and of the parts they are composed of; all others are empty.</summary>
     /// <param name="font">A TrueType font file.</param>
     /// <param name="glyphs">The glyphs drawn.</param>
-    public static byte[] Keep(byte[] font, IEnumerable<int> glyphs)
+    public static byte[] Keep(byte[] font, IEnumerable<int> glyphs) => Keep(font, glyphs, KeptTables);
+
+    /// <summary>The same with the tables that a browser asks for besides: characters, names and metrics (OpenType specification, "Required tables").</summary>
+    /// <param name="font">A TrueType font file.</param>
+    /// <param name="glyphs">The glyphs shown.</param>
+    public static byte[] KeepForScreen(byte[] font, IEnumerable<int> glyphs) => Keep(font, glyphs, ScreenTables);
+
+    private static byte[] Keep(byte[] font, IEnumerable<int> glyphs, string[] keptTables)
     {
         var tables = Tables(font);
         var longPlaces = U16(tables["head"].Span, 50) == 1;
@@ -41,7 +51,12 @@ internal static class FontSubset
 
         tables["glyf"] = glyf.ToArray();
         tables["loca"] = loca;
-        return Assemble(KeptTables.Where(tables.ContainsKey).Select(tag => (tag, tables[tag])).ToList());
+        if (tables.TryGetValue("post", out var post))
+        {
+            tables["post"] = WithoutNames(post);
+        }
+
+        return Assemble(keptTables.Where(tables.ContainsKey).Select(tag => (tag, tables[tag])).ToList());
     }
 
     /// <summary>The tables of a font by their tag.</summary>
@@ -67,6 +82,14 @@ internal static class FontSubset
         }
 
         return places;
+    }
+
+    // Version 3 of the table has its first 32 bytes only: glyphs have no names.
+    private static byte[] WithoutNames(ReadOnlyMemory<byte> post)
+    {
+        var head = post[..32].ToArray();
+        WriteU32(head, 0, 0x00030000);
+        return head;
     }
 
     private static HashSet<int> Closure(IEnumerable<int> glyphs, int[] places, ReadOnlySpan<byte> outlines)

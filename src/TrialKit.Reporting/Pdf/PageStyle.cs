@@ -9,10 +9,10 @@ internal static class PageStyle
     public const double SideMargin = 62;
 
     /// <summary>White space above the text.</summary>
-    public const double TopMargin = 62;
+    public const double TopMargin = 56;
 
     /// <summary>White space below the text; the footer stands in it.</summary>
-    public const double BottomMargin = 68;
+    public const double BottomMargin = 62;
 
     /// <summary>Baseline of the footer, from the page's lower edge.</summary>
     public const double FooterBaseline = 38;

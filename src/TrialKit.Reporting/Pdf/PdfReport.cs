@@ -15,6 +15,12 @@ public static class PdfReport
     public static byte[] Render(ReportDocument document, DateOnly? created = null)
     {
         ArgumentNullException.ThrowIfNull(document);
+        return PackedObjects.Of(Loose(document, created));
+    }
+
+    /// <summary>The file before its objects are packed.</summary>
+    internal static byte[] Loose(ReportDocument document, DateOnly? created = null)
+    {
         var date = created?.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc) ?? UndatedFile;
         return StableBytes.Of(StreamChecksums.Complete(new PdfDrawing(document, Lay(document), date).Draw()));
     }

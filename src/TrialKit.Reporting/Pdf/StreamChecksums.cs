@@ -21,35 +21,26 @@ internal static partial class StreamChecksums
     {
         // Latin-1 maps each byte to one character, so that places in the text are places in the file.
         var text = Encoding.Latin1.GetString(file);
-        var table = CrossReferences().Match(text);
-        if (!table.Success)
-        {
-            throw new InvalidOperationException("The file written has no cross-reference table at its end.");
-        }
-
-        var places = Entry().Matches(table.Groups["entries"].Value)
-            .Select(entry => (Place: int.Parse(entry.Groups["place"].Value, CultureInfo.InvariantCulture), State: entry.Groups["state"].Value))
-            .ToList();
-        var used = places.Where(entry => entry.State.Contains('n', StringComparison.Ordinal)).Select(entry => entry.Place).Order().ToList();
+        var table = CrossReferenceTable.Of(text);
+        var objects = table.Objects.ToArray();
         using var output = new MemoryStream(file.Length + 1024);
-        output.Write(file, 0, used[0]);
+        output.Write(file, 0, objects[0].From);
         var moved = new Dictionary<int, long>();
-        for (var i = 0; i < used.Count; i++)
+        foreach (var (_, from, to) in objects)
         {
-            moved.Add(used[i], output.Length);
-            var end = i + 1 < used.Count ? used[i + 1] : table.Index;
-            WriteObject(output, text, file, used[i], end);
+            moved.Add(from, output.Length);
+            WriteObject(output, text, file, from, to);
         }
 
         var start = output.Length;
         var tail = new StringBuilder();
-        tail.Append(table.Groups["head"].Value);
-        foreach (var (place, state) in places)
+        tail.Append(table.Head);
+        foreach (var (place, state) in table.Entries)
         {
             tail.Append(CultureInfo.InvariantCulture, $"{(moved.TryGetValue(place, out var at) ? at : place):D10}{state}");
         }
 
-        tail.Append(table.Groups["trailer"].Value).Append(CultureInfo.InvariantCulture, $"{start}").Append(table.Groups["end"].Value);
+        tail.Append(table.Trailer).Append(CultureInfo.InvariantCulture, $"{start}").Append(table.End);
         output.Write(Encoding.Latin1.GetBytes(tail.ToString()));
         return output.ToArray();
     }
@@ -107,15 +98,6 @@ internal static partial class StreamChecksums
 
         return (b << 16) | a;
     }
-
-    [GeneratedRegex(
-        @"(?<head>xref\n0 \d+\n)(?<entries>(?:\d{10} \d{5} [nf][ \r]\n)+)(?<trailer>trailer\n.*startxref\n)\d+(?<end>\n%%EOF\s*)\z",
-        RegexOptions.Singleline | RegexOptions.RightToLeft | RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant,
-        5000)]
-    private static partial Regex CrossReferences();
-
-    [GeneratedRegex(@"(?<place>\d{10})(?<state> \d{5} [nf][ \r]\n)", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
-    private static partial Regex Entry();
 
     [GeneratedRegex(@"/Length (?<size>\d+)(?! \d+ R)", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
     private static partial Regex Length();

@@ -1,49 +1,243 @@
+using System.Collections.Immutable;
 using TrialKit.Comparison;
 using TrialKit.Reporting.Document;
+using TrialKit.Reporting.Figures;
 using TrialKit.Reporting.Words;
 using TrialKit.Results;
 using TrialKit.Trials;
 
 namespace TrialKit.Reporting.Report;
 
-/// <summary>The first page: the question, a line of facts, and the answers as sentences with their intervals.</summary>
+/// <summary>The first page, always one sheet: the question, the answers that matter most, one picture, what it is worth, what to doubt, what to do next time.</summary>
 internal static class AnswerPage
 {
-    public static IEnumerable<Block> Of(TrialAnalysis analysis)
+    private const double PictureHeight = 215;
+    private const double LeastPicture = 140;
+    private const double PictureRowHeight = 12;
+    private const double EmergenceShare = 1.5;
+    private const int ReservedForNotShown = 2;
+    private const int WholeTexts = 260;
+    private const int MostOfADoubt = 170;
+
+    /// <summary>The measures the page speaks of, the weightiest first; then the trial's own.</summary>
+    private static readonly string[] Spoken = ["t50", "spread", "stand", "yield", "up-48h", "spacing-sd", "depth"];
+
+    /// <summary>The measures that are told first where no difference was shown.</summary>
+    private static readonly string[] Paying = ["stand", "yield", "t50", "spread"];
+
+    /// <summary>The measures whose differences the picture shows, the first that was compared.</summary>
+    private static readonly string[] Pictured = ["t50", "stand", "yield"];
+
+    /// <summary>How much each draft says, from the fullest to the shortest.</summary>
+    private static readonly PageDraft[] Drafts =
+    [
+        new(Answers: 8, Doubts: 3),
+        new(Answers: 7, Doubts: 3),
+        new(Answers: 6, Doubts: 3),
+        new(Answers: 5, Doubts: 3),
+        new(Answers: 5, Doubts: 2),
+        new(Answers: 4, Doubts: 2),
+        new(Answers: 4, Doubts: 1),
+        new(Answers: 3, Doubts: 1),
+        new(Answers: 2, Doubts: 1),
+        new(Answers: 4, Doubts: 1, Letters: 90),
+        new(Answers: 3, Doubts: 1, Letters: 90),
+        new(Answers: 2, Doubts: 1, Letters: 70),
+        new(Answers: 1, Doubts: 0, Letters: 60),
+    ];
+
+    /// <summary>The page.</summary>
+    /// <param name="analysis">The outcome of the trial.</param>
+    /// <param name="tones">The tone of each treatment.</param>
+    public static OnePage Of(TrialAnalysis analysis, TreatmentTones tones)
+    {
+        var answers = Ordered(analysis);
+        var picture = Picture(analysis, tones);
+        string[] worth = [.. analysis.Money.Select(budget => MoneyWords.Answer(budget, analysis.Trial)).OfType<string>()];
+        var doubts = (Told: FindingNotes.FieldDoubts(analysis).ToArray(), All: FindingNotes.Doubts(analysis).Count());
+        return new([.. Drafts.Select(draft => (IReadOnlyList<Block>)[.. Page(analysis, draft, answers, picture, worth, doubts)])]);
+    }
+
+    private static IEnumerable<Block> Page(TrialAnalysis analysis, PageDraft draft, Answer[] answers, PanelsFigure? picture, string[] worth, (Note[] Told, int All) doubts)
     {
         var trial = analysis.Trial;
-        yield return new Heading(1, trial.Title);
-        if (trial.Question is { } question)
+        yield return new Heading(1, Brief.Of(trial.Title, draft.Letters));
+        if (trial.Question is { } question && question != trial.Title)
         {
-            yield return new Paragraph(question, TextSize.Lead);
+            yield return new Paragraph(Brief.Of(question, draft.Letters), TextSize.Lead);
         }
 
-        yield return new KeyFacts(TrialFacts.Of(trial));
-        foreach (var pair in analysis.ComparedPairs)
+        yield return new KeyFacts([.. TrialFacts.Of(trial).Where(fact => fact.Name != TrialFacts.Level).Select(fact => fact with { Value = Brief.Of(fact.Value, draft.Letters / 2) })]);
+        foreach (var block in Answers(analysis, draft, answers))
         {
-            yield return new Heading(2, pair.ToString());
-            yield return new MarkedSentences(Answers(analysis, pair), $"less with {pair.Treatment.Label}", "more");
-            foreach (var worth in analysis.Money.Where(budget => budget.Treatment == pair.Treatment && budget.Baseline == pair.Baseline).Select(budget => MoneyWords.Answer(budget, trial)).OfType<string>())
-            {
-                yield return new Paragraph(worth);
-            }
+            yield return block;
         }
 
-        yield return new Paragraph(TrialWords.Level(trial.Design), TextSize.Small);
-        foreach (var doubt in FindingNotes.Gravest(analysis))
+        if (picture is not null)
         {
-            yield return doubt;
+            var least = LeastPicture + (PictureRowHeight * Math.Max(0, trial.Treatments.Length - 3));
+            yield return new FigureBlock(picture, Height: Math.Max(least, PictureHeight), Note: PageWords.Picture(trial.Design.Layout == Layout.Pairs)) { LeastHeight = least };
+        }
+
+        foreach (var sentence in worth.Take(draft.Worths))
+        {
+            yield return new Paragraph(RichText.Of("Worth: ", Emphasis.Strong).Then(sentence));
+        }
+
+        foreach (var doubt in doubts.Told.Take(draft.Doubts))
+        {
+            yield return doubt with { Heading = Brief.Of(doubt.Heading, draft.DoubtLetters), Text = Brief.Sentences(doubt.Text.Plain, draft.DoubtLetters) };
+        }
+
+        if (PageWords.More(worth.Length - draft.Worths, doubts.All - Math.Min(doubts.Told.Length, draft.Doubts)) is { } more)
+        {
+            yield return new Paragraph(more, TextSize.Small);
+        }
+
+        if (Next(analysis) is { } next)
+        {
+            yield return new Paragraph(RichText.Of("Next time: ", Emphasis.Strong).Then(char.ToLowerInvariant(next[0]) + next[1..]));
         }
     }
 
-    private static MarkedSentence[] Answers(TrialAnalysis analysis, ComparedPair pair) =>
-        [.. analysis.ContrastsOf(pair).Where(entry => entry.Measure.Measure.IsHeadline).Select(entry => Sentence(entry.Measure.Measure, entry.Contrast, analysis.Trial))];
-
-    private static MarkedSentence Sentence(Measure measure, Contrast contrast, StripTrial trial)
+    private static IEnumerable<Block> Answers(TrialAnalysis analysis, PageDraft draft, Answer[] answers)
     {
-        IntervalMark? mark = contrast.Interval is { } interval
-            ? new(interval.Low, contrast.Difference, interval.High, contrast.Verdict == Verdict.Shown ? MarkTone.Shown : MarkTone.NotShown)
-            : null;
-        return new(VerdictSentence.Of(measure, contrast, TrialWords.Replicates(trial)), mark);
+        var trial = analysis.Trial;
+        var pairs = analysis.ComparedPairs.ToArray();
+        var label = Math.Min(draft.Letters / 3, 60);
+        if (answers.Length == 0)
+        {
+            yield return new Paragraph("These records hold no comparison of treatments; what each strip came to stands on the following pages.");
+            yield break;
+        }
+
+        var (heading, left, right) = pairs.Length == 1
+            ? ($"{Brief.Of(pairs[0].Treatment.Label, label)} against {Brief.Of(pairs[0].Baseline.Label, label)}", $"less with {Brief.Of(pairs[0].Treatment.Label, 24)}", "more")
+            : trial.Design.Control is { } control
+                ? ($"Against {Brief.Of(control.Label, label)}", "less", $"more than {Brief.Of(control.Label, 24)}")
+                : ("The treatments against each other", "less with the first", "more");
+        yield return new Heading(2, heading);
+        var told = Chosen(answers, draft.Answers);
+        yield return new MarkedSentences([.. told.Select(answer => Sentence(answer, analysis, pairs.Length > 1, label))], left, right);
+        var others = analysis.Measures.SelectMany(measure => measure.Contrasts).ToHashSet(ReferenceEqualityComparer.Instance);
+        others.ExceptWith(told.SelectMany(answer => answer.Contrasts));
+        var rest = others.Count > 0 ? PageWords.Others(others.Count, others.Cast<Contrast>().Count(contrast => contrast.Verdict == Verdict.Shown)) + " " : "";
+        yield return new Paragraph(rest + PageWords.Level(trial.Design), TextSize.Small);
+    }
+
+    // What was shown comes first, but does not crowd out what was not.
+    private static Answer[] Chosen(Answer[] answers, int most)
+    {
+        var shown = answers.Where(answer => answer.IsShown).ToArray();
+        var reserved = Math.Min(Math.Min(ReservedForNotShown, answers.Length - shown.Length), most / 2);
+        var told = shown.Take(most - reserved).ToArray();
+        return [.. told, .. answers.Where(answer => !answer.IsShown).Take(most - told.Length)];
+    }
+
+    /// <summary>The answers in the order in which they are told: what was shown before what was not, the weightier measure before the other.</summary>
+    private static Answer[] Ordered(TrialAnalysis analysis)
+    {
+        var answers =
+            from measure in analysis.Measures
+            let place = Place(measure.Measure)
+            where place is not null
+            from answer in Answers(measure)
+            orderby answer.IsShown ? 0 : 1, answer.IsShown ? place : Unshown(answer)
+            select answer;
+        return [.. answers];
+    }
+
+    // What was not shown: first what one sentence says of all treatments, and of it what pays.
+    private static int Unshown(Answer answer)
+    {
+        var place = Array.IndexOf(Paying, answer.Measure.Id);
+        return (answer.Contrasts.Length > 1 ? 0 : 2 * Paying.Length) + (place < 0 ? Paying.Length : place);
+    }
+
+    /// <summary>An answer for each treatment; one for all of them where none was shown.</summary>
+    private static IEnumerable<Answer> Answers(MeasureComparison measure)
+    {
+        var contrasts = measure.Contrasts;
+        return contrasts.Length > 1 && contrasts.All(contrast => contrast is { Verdict: Verdict.NotShown, Detectable: not null })
+            ? [new(measure.Measure, contrasts)]
+            : contrasts.Select(contrast => new Answer(measure.Measure, [contrast]));
+    }
+
+    // The trial's own measures have ids of their own; heat and the parts of timing stand in the tables.
+    private static int? Place(Measure measure)
+    {
+        var place = Array.IndexOf(Spoken, measure.Id);
+        return place >= 0 ? place : measure is { IsHeadline: true, Kind: MeasureKind.Other } ? Spoken.Length : null;
+    }
+
+    private static MarkedSentence Sentence(Answer answer, TrialAnalysis analysis, bool names, int label)
+    {
+        if (answer.Contrasts.Length > 1)
+        {
+            return new(PageWords.NoneShown(answer.Measure, answer.Contrasts, TrialWords.Replicates(analysis.Trial)));
+        }
+
+        var contrast = answer.Contrasts[0];
+        var mark = AnswersPart.Mark(contrast);
+        var sentence = VerdictSentence.Of(answer.Measure, contrast, TrialWords.Replicates(analysis.Trial));
+        if (!names)
+        {
+            return new(sentence, mark);
+        }
+
+        var who = analysis.Trial.Design.Control is null
+            ? $"{Brief.Of(contrast.Treatment.Label, label)} against {Brief.Of(contrast.Baseline.Label, label)}: "
+            : $"{Brief.Of(contrast.Treatment.Label, label)}: ";
+        return new(RichText.Of(who, Emphasis.Strong).Then(char.ToLowerInvariant(sentence[0]) + sentence[1..]), mark);
+    }
+
+    /// <summary>Emergence on the calendar, and the differences strip by strip of the weightiest measure; null where there is neither.</summary>
+    private static PanelsFigure? Picture(TrialAnalysis analysis, TreatmentTones tones)
+    {
+        var panels = new List<FigurePanel>();
+        if (EmergencePart.Figure(analysis, tones) is { } emergence)
+        {
+            panels.Add(new(analysis.Heat is { } heat ? $"Seeds up by day, and by heat ({heat.Clock.HeatMethod.Name})" : "Seeds up by day", emergence, EmergenceShare));
+        }
+
+        var compared = Pictured.Select(id => analysis.Measures.FirstOrDefault(measure => measure.Measure.Id == id && !measure.Contrasts.IsEmpty)).OfType<MeasureComparison>();
+        foreach (var measure in compared.Take(panels.Count == 0 ? 2 : 1))
+        {
+            IFigure figure = measure.Pairs is { } pairs
+                ? DifferencePart.Pairs(analysis.Trial, measure, pairs, tones)
+                : DifferencePart.AgainstControl(analysis, measure, tones) ?? DifferencePart.Means(analysis, measure, tones);
+            panels.Add(new($"{measure.Measure.Label}, {(measure.Pairs is null ? "block by block" : "pair by pair")}", figure));
+        }
+
+        return panels.Count == 0 ? null : new(panels, string.Join(" ", panels.Select(panel => panel.Figure.AltText).Distinct(StringComparer.Ordinal)));
+    }
+
+    // Of what was not shown, the measure that pays before the one that leads to it.
+    private static string? Next(TrialAnalysis analysis)
+    {
+        string[] asked = ["yield", "stand", "t50", "spread"];
+        var open =
+            from id in asked
+            from measure in analysis.Measures
+            where measure.Measure.Id == id
+            from contrast in measure.Contrasts
+            where contrast is { Detectable: > 0, Estimate: not null }
+            orderby contrast.Verdict == Verdict.Shown ? 1 : 0
+            select PageWords.Next(measure.Measure, contrast, TrialWords.Replicates(analysis.Trial));
+        return open.FirstOrDefault();
+    }
+
+    private sealed record Answer(Measure Measure, ImmutableArray<Contrast> Contrasts)
+    {
+        public bool IsShown => Contrasts[0].Verdict == Verdict.Shown;
+    }
+
+    private sealed record PageDraft(int Answers, int Doubts, int Letters = WholeTexts)
+    {
+        /// <summary>How many differences are told the worth of.</summary>
+        public int Worths => Math.Min(Doubts, 1);
+
+        /// <summary>The letters of a doubt; all of it stands under the doubts.</summary>
+        public int DoubtLetters => Math.Min(Letters, MostOfADoubt);
     }
 }

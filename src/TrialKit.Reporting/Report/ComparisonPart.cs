@@ -18,8 +18,14 @@ internal static class ComparisonPart
         }
 
         yield return new Heading(2, "Every comparison");
+        yield return new Paragraph(TrialWords.Level(analysis.Trial.Design), TextSize.Small);
         foreach (var pair in analysis.ComparedPairs)
         {
+            if (AnswersPart.Forest(analysis, pair) is { } forest)
+            {
+                yield return forest;
+            }
+
             yield return analysis.Trial.Design.Layout == Layout.Pairs ? PairTable(analysis, pair) : BlockTable(analysis, pair);
         }
 
@@ -92,7 +98,7 @@ internal static class ComparisonPart
                 new("p", Alignment: ColumnAlignment.Right),
             ],
             [.. rows],
-            $"p and intervals are those of {analysis.ContrastsOf(pair).First().Contrast.JudgedBy.Name}: adjusted, so that all comparisons of one measure together raise a false alarm at the level stated.");
+            $"p and intervals are those of {analysis.ContrastsOf(pair).First().Contrast.JudgedBy.Name}: adjusted, so that all comparisons of one measure together raise a false alarm at the level stated. Means are adjusted for blocks where strips are missing.");
     }
 
     private static Table AnovaTable(MeasureComparison[] compared)

@@ -10,27 +10,31 @@ namespace TrialKit.Reporting.Report;
 /// <summary>The share of seeds up by day, every strip behind its treatment.</summary>
 internal static class EmergencePart
 {
+    private const double Height = 236;
     private const int CurvePoints = 121;
     private const int HeatTicks = 6;
     private static readonly int[] RoundFactors = [1, 2, 5, 10];
 
     public static IEnumerable<Block> Of(TrialAnalysis analysis, TreatmentTones tones)
     {
-        var strips = analysis.Strips.Emergence.Where(strip => strip.Strip.IsAnalysed).ToArray();
-        if (strips.Length == 0)
+        if (Figure(analysis, tones) is { } figure)
         {
-            yield break;
+            yield return new Heading(2, "How the stand came up");
+            yield return new FigureBlock(figure, "Share of seeds up by day", Height, Note: Note(analysis)) { Name = "emergence" };
         }
+    }
 
+    /// <summary>The curves; null without visits.</summary>
+    public static EmergenceCurvesFigure? Figure(TrialAnalysis analysis, TreatmentTones tones)
+    {
+        var strips = analysis.Strips.Emergence.Where(strip => strip.Strip.IsAnalysed).ToArray();
         var curves = TreatmentTones.Ordered(analysis.Trial)
             .Select(treatment => Curve(treatment, tones[treatment], [.. strips.Where(strip => Identifier.Same(strip.Strip.Treatment.Name, treatment.Name))]))
-            .Where(curve => curve.Strips.Count > 0)
+            .Where(curve => curve.Strips.Any(strip => strip.Count > 0))
             .ToArray();
-        yield return new Heading(2, "How the stand came up");
-        yield return new FigureBlock(
-            new EmergenceCurvesFigure(analysis.Trial.Planting.Date, curves, HeatTitle(analysis), Ticks(analysis, strips), AltText(analysis)),
-            "Share of seeds up by day",
-            Note: Note(analysis));
+        return curves.Length == 0
+            ? null
+            : new(analysis.Trial.Planting.Date, curves, HeatTitle(analysis), Ticks(analysis, strips), AltText(analysis), Unit(analysis));
     }
 
     private static EmergenceCurve Curve(Treatment treatment, int tone, StripEmergence[] strips)
@@ -76,7 +80,8 @@ internal static class EmergencePart
     private static string Unit(TrialAnalysis analysis) => analysis.Trial.Units == UnitSystem.Us ? "F-days" : "C-days";
 
     private static string Note(TrialAnalysis analysis) =>
-        "Thin lines are strips through their visits; the strong line is the mean of the curves fitted to the strips of a treatment."
+        (analysis.Trial.Treatments.Length > EmergenceCurvesFigure.MostJoined ? "Dots are strips at their visits" : "Thin lines are strips through their visits")
+        + "; the strong line is the mean of the curves fitted to the strips of a treatment."
         + (analysis.Heat is { } heat ? $" Heat is counted by {heat.Clock.HeatMethod.Name}, planting day {(heat.Clock.CountsPlantingDay ? "" : "not ")}counted, from {heat.Source}." : "");
 
     private static string AltText(TrialAnalysis analysis)

@@ -7,10 +7,11 @@ namespace TrialKit.Reporting.Report;
 /// <summary>Findings as notes: those of one kind together, the weightiest first.</summary>
 internal static class FindingNotes
 {
-    private const int MostOnFirstPage = 3;
+    /// <summary>What only a reader of statistics can weigh; it stands with the other doubts, not on the first page.</summary>
+    private static readonly string[] OfStatistics = ["not-bell-shaped", "odd-one-out", "spread-by-treatment", "blocks-not-additive"];
 
     /// <summary>Every finding.</summary>
-    public static IEnumerable<Note> All(TrialAnalysis analysis) => Of(analysis.AllFindings, [.. analysis.Measures.Select(measure => measure.Measure)]);
+    public static IEnumerable<Note> All(TrialAnalysis analysis) => Of(Findings(analysis), Measures(analysis));
 
     /// <summary>Some findings, and the measures whose labels they may need.</summary>
     public static IEnumerable<Note> Of(IEnumerable<Finding> findings, IReadOnlyList<Measure> measures) =>
@@ -18,8 +19,16 @@ internal static class FindingNotes
         orderby kind.Key.Weight descending
         select Note([.. kind], measures);
 
-    /// <summary>The few that belong on the first page: none that is merely good to know.</summary>
-    public static IEnumerable<Note> Gravest(TrialAnalysis analysis) => All(analysis).Where(note => note.Weight != NoteWeight.Remark).Take(MostOnFirstPage);
+    /// <summary>Those that are more than good to know.</summary>
+    public static IEnumerable<Note> Doubts(TrialAnalysis analysis) => All(analysis).Where(note => note.Weight != NoteWeight.Remark);
+
+    /// <summary>Those of them that a grower can weigh.</summary>
+    public static IEnumerable<Note> FieldDoubts(TrialAnalysis analysis) =>
+        Of(Findings(analysis).Where(finding => !OfStatistics.Contains(finding.Id, StringComparer.Ordinal)), Measures(analysis)).Where(note => note.Weight != NoteWeight.Remark);
+
+    private static IEnumerable<Finding> Findings(TrialAnalysis analysis) => analysis.AllFindings.Concat(PrintFindings.Of(analysis));
+
+    private static Measure[] Measures(TrialAnalysis analysis) => [.. analysis.Measures.Select(measure => measure.Measure)];
 
     private static Note Note(Finding[] kind, IReadOnlyList<Measure> measures)
     {

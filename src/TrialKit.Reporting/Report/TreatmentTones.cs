@@ -1,4 +1,3 @@
-using TrialKit.Reporting.Figures;
 using TrialKit.Trials;
 
 namespace TrialKit.Reporting.Report;
@@ -12,7 +11,7 @@ internal sealed class TreatmentTones
     {
     }
 
-    /// <summary>The tones of a trial's treatments; after the last tone they begin again.</summary>
+    /// <summary>The tones of a trial's treatments.</summary>
     public static TreatmentTones Of(StripTrial trial)
     {
         var result = new TreatmentTones();
@@ -20,7 +19,7 @@ internal sealed class TreatmentTones
         foreach (var treatment in Ordered(trial))
         {
             var isControl = trial.Design.Control is { } control && Identifier.Same(control.Name, treatment.Name);
-            result.tones.Add(treatment.Name, isControl ? 0 : 1 + (next++ % FigureStyle.Treatments.Count));
+            result.tones.Add(treatment.Name, isControl ? 0 : ++next);
         }
 
         return result;

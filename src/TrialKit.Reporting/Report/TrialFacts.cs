@@ -9,6 +9,9 @@ namespace TrialKit.Reporting.Report;
 /// <summary>The line of facts under the question.</summary>
 internal static class TrialFacts
 {
+    /// <summary>The name of the fact that gives the level.</summary>
+    public const string Level = "Level";
+
     public static IReadOnlyList<KeyFact> Of(StripTrial trial)
     {
         var facts = new List<KeyFact>
@@ -27,7 +30,7 @@ internal static class TrialFacts
             facts.Add(new("Visits", visits));
         }
 
-        facts.Add(new("Level", NumberText.Level(trial.Design.Level.Alpha)));
+        facts.Add(new(Level, NumberText.Level(trial.Design.Level.Alpha)));
         return facts;
     }
 

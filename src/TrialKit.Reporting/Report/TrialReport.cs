@@ -15,14 +15,18 @@ public static class TrialReport
         var tones = TreatmentTones.Of(analysis.Trial);
         Block[] blocks =
         [
-            .. AnswerPage.Of(analysis),
-            new PageBreak(),
+            AnswerPage.Of(analysis, tones),
+            .. DesignPart.Of(analysis, tones),
+            .. HeatPart.Of(analysis),
             .. EmergencePart.Of(analysis, tones),
             .. DifferencePart.Of(analysis, tones),
+            .. AnswersPart.Of(analysis),
             .. ComparisonPart.Of(analysis),
             .. FurtherTestsPart.Of(analysis),
             .. SpotPart.Of(analysis),
             .. CountPart.Of(analysis),
+            .. ResidualPart.Of(analysis, tones),
+            .. SpacingPart.Of(analysis, tones),
             .. StripPart.Of(analysis),
             .. StarterPart.Of(analysis),
             .. MoneyPart.Of(analysis, tones),
@@ -36,5 +40,13 @@ public static class TrialReport
             settings.PageSize,
             new ReportFooter($"TrialKit {Library.Version}", Fingerprint.Of(settings.Inputs)),
             blocks);
+    }
+
+    /// <summary>The figures of a report that are written as files of their own, each once.</summary>
+    /// <param name="document">The report.</param>
+    public static IEnumerable<FigureBlock> Figures(ReportDocument document)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        return document.Fullest.OfType<FigureBlock>().Where(figure => figure.Name is not null).DistinctBy(figure => figure.Name, StringComparer.Ordinal);
     }
 }

@@ -28,18 +28,21 @@ internal sealed class AmountText
 
     private static AmountText For(Measure measure, double largest, int finer) => measure.Kind switch
     {
-        MeasureKind.Stand => new(value => finer == 0 ? NumberText.StandAmount(value, largest) : NumberText.Number(value, 0), measure.Unit == Unit.PlantsPerAcre ? "plants an acre" : "plants a hectare"),
+        MeasureKind.Stand => new(value => finer == 0 ? NumberText.StandAmount(value, largest) : NumberText.Number(value, 0), MeasureText.UnitWord(measure)),
         MeasureKind.Share => new(value => NumberText.Number(value, 1 + finer), "percentage points"),
         MeasureKind.Time when largest < DaysToldInHours => new(value => NumberText.Number(value * HoursPerDay, finer), "hours"),
-        MeasureKind.Time => new(value => NumberText.Number(value, 1 + finer), "days"),
+        MeasureKind.Time => new(value => NumberText.Number(value, 1 + finer), MeasureText.UnitWord(measure)),
         MeasureKind.Heat => new(value => NumberText.Number(value, 1 + finer), measure.Unit.Symbol),
         MeasureKind.Length => new(value => NumberText.Number(value, (measure.Unit == Unit.Inches ? 2 : 1) + finer), measure.Unit == Unit.Inches ? "inches" : measure.Unit.Symbol),
-        MeasureKind.Yield => new(value => NumberText.Number(value, (measure.Unit == Unit.BushelsPerAcre ? 1 : 2) + finer), measure.Unit == Unit.BushelsPerAcre ? "bushels an acre" : "tonnes a hectare"),
+        MeasureKind.Yield => new(value => NumberText.Number(value, (measure.Unit == Unit.BushelsPerAcre ? 1 : 2) + finer), MeasureText.UnitWord(measure)),
         _ => new(value => NumberText.Fitting(value, largest, OwnFigures + finer), measure.Unit.Symbol),
     };
 
     /// <summary>A difference with its direction: <c>8 hours sooner</c>; <c>next to none</c> where it rounds to nothing.</summary>
-    public string Directed(double value, MeasureWords words) => IsNothing(value) ? "next to none" : $"{WithUnit(Size(value))} {Direction(value, words)}";
+    public string Directed(double value, MeasureWords words) => IsNothing(value) ? "next to none" : $"{Amount(value)} {Direction(value, words)}";
+
+    /// <summary>A size with its unit: <c>8 hours</c>.</summary>
+    public string Amount(double value) => WithUnit(Size(value));
 
     /// <summary>A size with its unit: <c>3 bushels an acre</c>.</summary>
     public string Told(double value) => WithUnit(Size(value));
@@ -67,5 +70,6 @@ internal sealed class AmountText
 
     private static string Direction(double value, MeasureWords words) => value < 0 ? words.Less : words.More;
 
-    private string WithUnit(string amount) => unit.Length == 0 ? amount : $"{amount} {unit}";
+    // A number and its unit stand on one line.
+    private string WithUnit(string amount) => unit.Length == 0 ? amount : $"{amount}\u00A0{unit}";
 }

@@ -13,6 +13,15 @@ public static class MeasureText
         return measure.Unit.Symbol.Length == 0 ? measure.Label : $"{measure.Label}, {measure.Unit}";
     }
 
+    /// <summary>The measure's unit as a word that is read aloud: <c>days</c>; empty for a plain number.</summary>
+    internal static string UnitWord(Measure measure) => measure.Kind switch
+    {
+        MeasureKind.Time => "days",
+        MeasureKind.Stand => measure.Unit == Unit.PlantsPerAcre ? "plants an acre" : "plants a hectare",
+        MeasureKind.Yield => measure.Unit == Unit.BushelsPerAcre ? "bushels an acre" : "tonnes a hectare",
+        _ => measure.Unit.Symbol,
+    };
+
     /// <summary>A value, a dash where there is none.</summary>
     public static string Value(Measure measure, double? value) => value is not { } number
         ? NumberText.Dash

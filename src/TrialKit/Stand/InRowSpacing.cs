@@ -26,13 +26,26 @@ public static class InRowSpacing
     {
         ArgumentNullException.ThrowIfNull(trial);
         var seedSpacing = trial.Planting.Seeds?.SeedSpacing(trial.Planting.RowSpacing);
-        var plants = trial.Plants
-            .Where(plant => plant.Position is not null && plant.Fate is not (PlantFate.Volunteer or PlantFate.Died))
-            .ToLookup(plant => plant.Strip.Name, Identifier.Comparer);
+        var plants = OnTheTape(trial);
         return [.. trial.Strips
             .Where(strip => plants.Contains(strip.Name))
             .Select(strip => Of(strip, [.. plants[strip.Name].GroupBy(plant => plant.Spot, Identifier.Comparer)], seedSpacing))];
     }
+
+    /// <summary>The gaps between neighbours of each strip, in the order of the strips, the narrowest first.</summary>
+    /// <param name="trial">The trial; strips without a plant on the tape are not listed.</param>
+    public static ImmutableArray<StripGaps> Gaps(StripTrial trial)
+    {
+        ArgumentNullException.ThrowIfNull(trial);
+        var plants = OnTheTape(trial);
+        return [.. trial.Strips
+            .Where(strip => plants.Contains(strip.Name))
+            .Select(strip => new StripGaps(strip, [.. plants[strip.Name].GroupBy(plant => plant.Spot, Identifier.Comparer).SelectMany(Neighbours).Select(pair => pair.Inches).Order().Select(inches => Length.FromInches(inches))]))];
+    }
+
+    private static ILookup<string, Plant> OnTheTape(StripTrial trial) => trial.Plants
+        .Where(plant => plant.Position is not null && plant.Fate is not (PlantFate.Volunteer or PlantFate.Died))
+        .ToLookup(plant => plant.Strip.Name, Identifier.Comparer);
 
     private static StripSpacing Of(Strip strip, ImmutableArray<IGrouping<string, Plant>> spots, Length? seedSpacing)
     {

@@ -74,10 +74,17 @@ public class FigureStyleTests
         Assert.All([FigureStyle.Ink, FigureStyle.Quiet, FigureStyle.ControlText], tone => Assert.True(OnWhite(tone) >= 4.5, $"{tone} has {OnWhite(tone)}"));
     }
 
-    [Theory]
-    [InlineData(-1)]
-    [InlineData(7)]
-    public void Tone_OutOfRange_IsRefused(int tone) => Assert.Throws<ArgumentOutOfRangeException>(() => FigureStyle.Tone(tone));
+    [Fact]
+    public void Tone_BelowZero_IsRefused() => Assert.Throws<ArgumentOutOfRangeException>(() => FigureStyle.Tone(-1));
+
+    [Fact]
+    public void ToneAndStroke_OfUpToEighteenTreatments_AreNeverBothTheSame()
+    {
+        var looks = Enumerable.Range(0, 19).Select(tone => (FigureStyle.Tone(tone), FigureStyle.Stroke(tone))).ToArray();
+
+        Assert.Equal(looks.Length, looks.Distinct().Count());
+        Assert.All(looks.Take(7), look => Assert.Equal(LineStroke.Whole, look.Item2));
+    }
 
     private static double[] Linear(SKColor color) => [.. new[] { color.Red, color.Green, color.Blue }.Select(value =>
         value / 255.0 is var share && share <= 0.04045 ? share / 12.92 : Math.Pow((share + 0.055) / 1.055, 2.4))];

@@ -82,7 +82,7 @@ public class FigureTests
     {
         Assert.Throws<ArgumentException>(() => new PairedDifferencesFigure("a", "b", [new("1", null)], null, "", "", 1, "alt"));
         Assert.Throws<ArgumentException>(() => new PairedDifferencesFigure("a", "b", [new("1", double.NaN)], null, "", "", 1, "alt"));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new PairedDifferencesFigure("a", "b", [new("1", 1)], null, "", "", 9, "alt"));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new PairedDifferencesFigure("a", "b", [new("1", 1)], null, "", "", -1, "alt"));
     }
 
     [Theory]

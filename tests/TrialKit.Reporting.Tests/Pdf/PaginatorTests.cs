@@ -5,58 +5,20 @@ namespace TrialKit.Reporting.Tests.Pdf;
 
 public class PaginatorTests
 {
-    private const double Hair = 1e-6;
+    [Theory]
+    [MemberData(nameof(Gallery.Cases), MemberType = typeof(Gallery))]
+    public void Lay_AwkwardDocument_KeepsWithinTheMargins(string name, PageSize size) =>
+        LayoutChecks.WithinMargins(PdfReport.Lay(Gallery.Named(name, size)), name);
 
     [Theory]
     [MemberData(nameof(Gallery.Cases), MemberType = typeof(Gallery))]
-    public void Lay_AwkwardDocument_KeepsWithinTheMargins(string name, PageSize size)
-    {
-        var layout = PdfReport.Lay(Gallery.Named(name, size));
-
-        Assert.NotEmpty(layout.Pages);
-        foreach (var (page, number) in layout.Pages.Select((page, i) => (page, i + 1)))
-        {
-            Assert.All(page.Items, item => Assert.True(
-                item.Box.X >= PageStyle.SideMargin - Hair
-                && item.Box.Right <= layout.Width - PageStyle.SideMargin + Hair
-                && item.Box.Y >= 18
-                && item.Box.Bottom <= layout.Height - 18,
-                FormattableString.Invariant($"{name}, page {number}: {item} leaves the page")));
-        }
-    }
-
-    [Theory]
-    [MemberData(nameof(Gallery.Cases), MemberType = typeof(Gallery))]
-    public void Lay_AwkwardDocument_LaysNoTextOverAnother(string name, PageSize size)
-    {
-        foreach (var page in PdfReport.Lay(Gallery.Named(name, size)).Pages)
-        {
-            // Letters without accents and tails, which lines set close may share.
-            var solid = page.Items
-                .Where(item => item is PlacedText or PlacedFigure or PlacedMark)
-                .Select(item => item is PlacedText text
-                    ? (Item: item, Box: new Box(text.Box.X, text.Baseline - (0.7 * text.Size), text.Box.Width, 0.7 * text.Size))
-                    : (Item: item, item.Box))
-                .Select(each => (each.Item, Box: new Box(each.Box.X + Hair, each.Box.Y + Hair, each.Box.Width - (2 * Hair), each.Box.Height - (2 * Hair))))
-                .Where(each => each.Box.Width > 0)
-                .OrderBy(each => each.Box.Y)
-                .ToList();
-            for (var i = 0; i < solid.Count; i++)
-            {
-                for (var j = i + 1; j < solid.Count && solid[j].Box.Y < solid[i].Box.Bottom; j++)
-                {
-                    Assert.False(solid[i].Box.Overlaps(solid[j].Box), $"{name}: {solid[i].Item} lies over {solid[j].Item}");
-                }
-            }
-        }
-    }
+    public void Lay_AwkwardDocument_LaysNoTextOverAnother(string name, PageSize size) =>
+        LayoutChecks.NoTextOverAnother(PdfReport.Lay(Gallery.Named(name, size)), name);
 
     [Theory]
     [MemberData(nameof(Gallery.Cases), MemberType = typeof(Gallery))]
     public void Lay_AwkwardDocument_SetsNothingBelowNinePoints(string name, PageSize size) =>
-        Assert.All(
-            PdfReport.Lay(Gallery.Named(name, size)).Pages.SelectMany(page => page.Items).OfType<PlacedText>(),
-            text => Assert.True(text.Size >= 9, $"{name}: {text}"));
+        LayoutChecks.NothingBelowNinePoints(PdfReport.Lay(Gallery.Named(name, size)), name);
 
     [Theory]
     [MemberData(nameof(Gallery.Cases), MemberType = typeof(Gallery))]

@@ -40,8 +40,8 @@ public class PdfReportTests
     [Fact]
     public void Render_AnotherDocument_GivesOtherIdentifiers()
     {
-        var one = Trailer(PdfReport.Render(Gallery.Named("report")));
-        var other = Trailer(PdfReport.Render(Gallery.Named("long words")));
+        var one = Trailer(PdfReport.Loose(Gallery.Named("report")));
+        var other = Trailer(PdfReport.Loose(Gallery.Named("long words")));
 
         Assert.Contains("/ID", one, StringComparison.Ordinal);
         Assert.NotEqual(one[one.IndexOf("/ID", StringComparison.Ordinal)..][..80], other[other.IndexOf("/ID", StringComparison.Ordinal)..][..80]);

@@ -19,14 +19,17 @@ public class TrialReportTests
     public void Of_Example_SaysEveryHeadlineSentence(string name)
     {
         var (analysis, document) = Report(name);
-        var said = document.Blocks.OfType<MarkedSentences>().SelectMany(block => block.Sentences).Select(sentence => sentence.Text.Plain).ToArray();
+        var said = document.Blocks.OfType<MarkedSentences>().SelectMany(block => block.Sentences).Select(sentence => sentence.Text.Plain)
+            .Concat(document.Blocks.OfType<FigureBlock>().Select(figure => figure.Figure.AltText));
+        var all = string.Join(" ", said);
 
         var expected =
             from pair in analysis.ComparedPairs
             from entry in analysis.ContrastsOf(pair)
             where entry.Measure.Measure.IsHeadline
             select VerdictSentence.Of(entry.Measure.Measure, entry.Contrast, TrialWords.Replicates(analysis.Trial));
-        Assert.Equal(expected, said);
+        Assert.NotEmpty(expected);
+        Assert.All(expected, sentence => Assert.Contains(sentence, all, StringComparison.Ordinal));
     }
 
     [Theory]
@@ -55,12 +58,27 @@ public class TrialReportTests
             document.Blocks.SkipWhile(block => block is not Heading { Text: "Doubts and notes" }).OfType<Note>().Count());
     }
 
-    [Fact]
-    public void Of_PairTrial_AnswersOnOnePage()
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Of_Example_AnswersOnOnePage(string name)
     {
-        using var pdf = PdfDocument.Open(PdfReport.Render(Report("drag-chains").Document));
+        using var pdf = PdfDocument.Open(PdfReport.Render(Report(name).Document));
+        var first = Squeeze(string.Concat(pdf.GetPage(1).Letters.Select(letter => letter.Value)));
 
-        Assert.Contains("Usuallymeansfourtimesinfive", Squeeze(string.Concat(pdf.GetPage(1).Letters.Select(letter => letter.Value))), StringComparison.Ordinal);
+        Assert.Contains("usuallymeansfourtimesinfive", first, StringComparison.Ordinal);
+        Assert.Contains("Nexttime:", first, StringComparison.Ordinal);
+        Assert.DoesNotContain("Nexttime:", Squeeze(string.Concat(pdf.GetPage(2).Letters.Select(letter => letter.Value))), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Figures_Example_HaveNamesOfTheirOwn(string name)
+    {
+        var figures = TrialReport.Figures(Report(name).Document).ToArray();
+
+        Assert.All(["design-map", "heat", "emergence", "differences-t50", "spacing"], wanted => Assert.Contains(figures, figure => figure.Name == wanted));
+        Assert.All(figures, figure => Assert.Matches("^[a-z0-9-]+$", figure.Name!));
+        Assert.Equal(figures.Length, figures.Select(figure => figure.Name).Distinct(StringComparer.Ordinal).Count());
     }
 
     [Theory]
@@ -82,7 +100,7 @@ public class TrialReportTests
         Assert.NotEqual(Fingerprint.Of(files), Fingerprint.Of([files[0] with { Sha256 = "01" }, files[1]]));
     }
 
-    private static (TrialAnalysis Analysis, ReportDocument Document) Report(string name)
+    internal static (TrialAnalysis Analysis, ReportDocument Document) Report(string name)
     {
         var reading = TrialReader.Read(Path.Combine(Repository(), "example-trials", name));
         var analysis = TrialAnalysis.Of(reading.Trial!);

@@ -9,8 +9,8 @@ public class AmountTextTests
     private static readonly Measure Stand = new("stand", "Stand", Unit.PlantsPerAcre, MeasureKind.Stand, Better.Unsaid, IsHeadline: true);
 
     [Theory]
-    [InlineData(-0.35, 0.5, "8 hours sooner")]
-    [InlineData(0.36, 3, "0.4 days later")]
+    [InlineData(-0.35, 0.5, "8\u00A0hours sooner")]
+    [InlineData(0.36, 3, "0.4\u00A0days later")]
     [InlineData(0.001, 0.5, "next to none")]
     public void Directed_Days_AreToldInAUnitThatSuitsTheirSize(double days, double largest, string text) =>
         Assert.Equal(text, AmountText.For(T50, largest).Directed(days, MeasureWords.Of(T50)));

@@ -17,12 +17,12 @@ public class VerdictSentenceTests
 
     [Fact]
     public void Of_NotShown_NamesWhatFitsAndWhatCouldHaveBeenSeen() => Assert.Equal(
-        "No difference in yield was shown: 1.8 bushels an acre higher, but anything from 1.0 lower to 4.6 higher fits these strips. Six pairs like these would usually show a difference of 4.1.",
+        "No difference in yield was shown: 1.8\u00A0bushels an acre higher, but anything from 1.0 lower to 4.6 higher fits these strips. Six pairs like these would usually show a difference of 4.1.",
         VerdictSentence.Of(Yield, Contrast(1.8, 1.4, p: 0.28, margin: null), "pairs"));
 
     [Fact]
     public void Of_Equivalent_NamesTheMarginAndThatItWasSetBeforehand() => Assert.Equal(
-        "The two are equivalent in yield within 5.0 bushels an acre, the margin set beforehand: 1.8 bushels an acre higher, and 1.0 lower to 4.6 higher fits these strips.",
+        "The two are equivalent in yield within 5.0\u00A0bushels an acre, the margin set beforehand: 1.8\u00A0bushels an acre higher, and 1.0 lower to 4.6 higher fits these strips.",
         VerdictSentence.Of(Yield, Contrast(1.8, 1.4, p: 0.28, margin: (5, 0.04)), "pairs"));
 
     [Fact]
@@ -36,17 +36,17 @@ public class VerdictSentenceTests
 
     [Fact]
     public void Of_ShownWithinTheMargin_SaysBoth() => Assert.Equal(
-        "Yield was 1.8 bushels an acre higher (1.1 to 2.5). It is smaller than 5.0 bushels an acre, the margin set beforehand.",
+        "Yield was 1.8\u00A0bushels an acre higher (1.1 to 2.5). It is smaller than 5.0\u00A0bushels an acre, the margin set beforehand.",
         VerdictSentence.Of(Yield, Contrast(1.8, 0.35, p: 0.003, margin: (5, 0.001)), "pairs"));
 
     [Fact]
     public void Of_PooledShown_GivesTheMeanAndWhatAnotherSiteWouldShow() => Assert.Equal(
-        "Yield was 2.0 bushels an acre higher over four sites (0.8 to 3.2). At another site like these anything from 1.0 lower to 5.0 higher is to be expected.",
+        "Yield was 2.0\u00A0bushels an acre higher over four sites (0.8 to 3.2). At another site like these anything from 1.0 lower to 5.0 higher is to be expected.",
         VerdictSentence.Of(Pooled(2, 0.51, 4, new(-1, 5, default))));
 
     [Fact]
     public void Of_PooledNotShown_SaysWhatFits() => Assert.Equal(
-        "No difference in yield was shown over four sites: 2.0 bushels an acre higher, but anything from 0.4 lower to 4.4 higher fits them. At another site like these anything from 3.0 lower to 7.0 higher is to be expected.",
+        "No difference in yield was shown over four sites: 2.0\u00A0bushels an acre higher, but anything from 0.4 lower to 4.4 higher fits them. At another site like these anything from 3.0 lower to 7.0 higher is to be expected.",
         VerdictSentence.Of(Pooled(2, 1.02, 4, new(-3, 7, default))));
 
     private static Contrast Contrast(double difference, double error, double p, (double Margin, double P)? margin)

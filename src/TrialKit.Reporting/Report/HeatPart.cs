@@ -1,0 +1,54 @@
+using TrialKit.Reporting.Document;
+using TrialKit.Reporting.Figures;
+using UnitSystem = TrialKit.Quantities.UnitSystem;
+
+namespace TrialKit.Reporting.Report;
+
+/// <summary>The heat from planting to the last visit, with when half the plants were up.</summary>
+internal static class HeatPart
+{
+    private const double Height = 172;
+    private const int DaysWithoutVisits = 40;
+
+    public static IEnumerable<Block> Of(TrialAnalysis analysis)
+    {
+        if (analysis.Heat is not { Clock: { Days.IsEmpty: false } clock } heat)
+        {
+            yield break;
+        }
+
+        var last = analysis.Strips.Emergence.IsEmpty ? DaysWithoutVisits : (int)Math.Ceiling(analysis.Strips.Emergence.Max(strip => strip.LastVisit));
+        var units = analysis.Trial.Units;
+        var unit = units == UnitSystem.Us ? "F-days" : "C-days";
+        var end = clock.Planted.AddDays(last);
+        HeatDay[] days = [.. clock.Days.Where(day => day.Date <= end).Select(day => new HeatDay(day.Date, day.Heat.In(units)))];
+        if (days.Length == 0)
+        {
+            yield break;
+        }
+
+        var half = Half(analysis).ToArray();
+        var total = days.Sum(day => day.Heat!.Value);
+        var words = $"From {NumberText.Date(days[0].Date)} to {NumberText.Date(days[^1].Date)} {NumberText.Number(total, 0)} {unit} gathered. {string.Join(" ", half.Select(each => $"{char.ToUpperInvariant(each.Text[0])}{each.Text[1..]} on {NumberText.ShortDate(each.Date)}."))}";
+        yield return new Heading(2, "Heat");
+        yield return new FigureBlock(
+            new HeatFigure(unit, days, half, words.TrimEnd()),
+            "Heat from planting to the last visit",
+            Height,
+            Note: $"By {heat.Clock.HeatMethod.Name} from {(heat.IsSoil ? "temperatures at seed depth" : "air temperatures")} in {heat.Source}; planting day {(clock.CountsPlantingDay ? "" : "not ")}counted.")
+        {
+            Name = "heat",
+        };
+    }
+
+    // With more than a few treatments only the first and the last to come up are named.
+    private static IEnumerable<HeatEvent> Half(TrialAnalysis analysis)
+    {
+        var means = analysis.Measures.FirstOrDefault(measure => measure.Measure.Id == "t50")?.Means ?? [];
+        var inOrder = means.OrderBy(mean => mean.Mean).ToArray();
+        foreach (var mean in inOrder.Length > 3 ? [inOrder[0], inOrder[^1]] : inOrder)
+        {
+            yield return new(analysis.Trial.Planting.Date.AddDays((int)mean.Mean), $"half up: {mean.Treatment.Label}");
+        }
+    }
+}

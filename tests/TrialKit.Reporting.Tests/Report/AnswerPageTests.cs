@@ -1,0 +1,90 @@
+using TrialKit.Comparison;
+using TrialKit.Reporting.Document;
+using TrialKit.Reporting.Pdf;
+using TrialKit.Reporting.Report;
+using TrialKit.Reporting.Tests.Pdf;
+
+namespace TrialKit.Reporting.Tests.Report;
+
+/// <summary>The first page is one sheet whatever the trial, and a report of any trial keeps the rules of layout.</summary>
+public class AnswerPageTests
+{
+    public static TheoryData<string, PageSize> Cases => AwkwardTrials.Cases();
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Of_AwkwardTrial_FillsOneSheetAndKeepsTheRulesOfLayout(string name, PageSize size)
+    {
+        var document = AwkwardTrials.Named(name, size).Document;
+        var layout = PdfReport.Lay(document);
+        var (width, height) = PageStyle.Sheet(size);
+        var alone = PageFit.Slabs(
+            document.Blocks.OfType<OnePage>().Single(), width - (2 * PageStyle.SideMargin), height - PageStyle.TopMargin - PageStyle.BottomMargin);
+
+        Assert.InRange(PageFit.Used(alone), 200, height - PageStyle.TopMargin - PageStyle.BottomMargin);
+        Assert.Equal("Design", layout.Pages[1].Items.OfType<PlacedText>().First(text => text.Tag is not null).Text);
+        LayoutChecks.WithinMargins(layout, name);
+        LayoutChecks.NoTextOverAnother(layout, name);
+        LayoutChecks.NothingBelowNinePoints(layout, name);
+    }
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Of_AwkwardTrial_AccountsForEveryComparison(string name, PageSize size)
+    {
+        var (analysis, document) = AwkwardTrials.Named(name, size);
+        foreach (var draft in document.Blocks.OfType<OnePage>().Single().Drafts)
+        {
+            var text = string.Join(" ", draft.OfType<Paragraph>().Select(paragraph => paragraph.Text.Plain));
+            var sentences = draft.OfType<MarkedSentences>().SelectMany(block => block.Sentences).Select(sentence => sentence.Text.Plain).ToArray();
+
+            // A sentence about several comparisons says how many.
+            var told = sentences.Sum(sentence => sentence.Contains(" in any of the ", StringComparison.Ordinal) ? analysis.Measures.First(measure => measure.Contrasts.Length > 1).Contrasts.Length : 1);
+            var all = analysis.Measures.Sum(measure => measure.Contrasts.Length);
+            Assert.True(told == all || text.Contains(" more comparison", StringComparison.Ordinal), $"{name}: {told} of {all} told, and the rest is not spoken of");
+            Assert.NotEmpty(sentences);
+        }
+    }
+
+    [Fact]
+    public void Of_SeveralTreatments_TellsWhatWasShownBeforeWhatWasNot()
+    {
+        var (analysis, document) = AwkwardTrials.Named("7 treatments, 4 blocks");
+        var sentences = document.Blocks.OfType<OnePage>().Single().Drafts[0].OfType<MarkedSentences>().Single().Sentences;
+        var marks = sentences.Select(sentence => sentence.Mark?.Tone).ToArray();
+
+        Assert.Contains(analysis.Measures.SelectMany(measure => measure.Contrasts), contrast => contrast.Verdict == Verdict.Shown);
+        Assert.Equal(MarkTone.Shown, marks[0]);
+        Assert.Equal(marks.OrderBy(tone => tone == MarkTone.Shown ? 0 : 1), marks);
+    }
+
+    [Theory]
+    [InlineData("2 treatments, 3 pairs")]
+    [InlineData("12 treatments, 3 blocks")]
+    [InlineData("names of 80 letters")]
+    public void Of_Trial_LeavesTheWordsOfStatisticsOut(string name)
+    {
+        var page = document(name);
+        var text = string.Join(" ", page.SelectMany(block => block switch
+        {
+            Paragraph paragraph => [paragraph.Text.Plain],
+            MarkedSentences sentences => sentences.Sentences.Select(sentence => sentence.Text.Plain),
+            Note note => [note.Heading, note.Text.Plain],
+            _ => Array.Empty<string>(),
+        }));
+
+        Assert.All(["p =", "p-value", "significan", "Shapiro", "ANOVA", "degrees of freedom", "standard error", "alpha"], word => Assert.DoesNotContain(word, text, StringComparison.OrdinalIgnoreCase));
+
+        static IReadOnlyList<Block> document(string name) => AwkwardTrials.Named(name).Document.Blocks.OfType<OnePage>().Single().Drafts[0];
+    }
+
+    [Fact]
+    public void Of_LettersTheFontLacks_NamesThemInANote()
+    {
+        var note = Assert.Single(AwkwardTrials.Named("letters the font lacks").Document.Blocks.OfType<Note>(), each => each.Heading == "Letters not printed");
+
+        Assert.Contains("U+7389", note.Text.Plain, StringComparison.Ordinal);
+        Assert.Contains("U+1F33D", note.Text.Plain, StringComparison.Ordinal);
+        Assert.Empty(PrintFindings.Of(AwkwardTrials.Named("2 treatments, 3 pairs").Analysis));
+    }
+}
