@@ -23,7 +23,7 @@ internal static class EmergencePart
         }
 
         var curves = TreatmentTones.Ordered(analysis.Trial)
-            .Select(treatment => Curve(treatment, tones[treatment], [.. strips.Where(strip => Identifier.Same(strip.Strip.Treatment.Name, treatment.Name))]))
+            .Select(treatment => Curve(analysis, treatment, tones[treatment], [.. strips.Where(strip => Identifier.Same(strip.Strip.Treatment.Name, treatment.Name))]))
             .Where(curve => curve.Strips.Count > 0)
             .ToArray();
         yield return new Heading(2, "How the stand came up");
@@ -33,7 +33,7 @@ internal static class EmergencePart
             Note: Note(analysis));
     }
 
-    private static EmergenceCurve Curve(Treatment treatment, int tone, StripEmergence[] strips)
+    private static EmergenceCurve Curve(TrialAnalysis analysis, Treatment treatment, int tone, StripEmergence[] strips)
     {
         var last = strips.Length == 0 ? 0 : strips.Max(strip => strip.LastVisit);
         var fitted = strips.Where(strip => strip.Fit.ShareAt(last) is not null).ToArray();
@@ -43,7 +43,9 @@ internal static class EmergencePart
                 .Select(step => last * step / (CurvePoints - 1))
                 .Select(day => new CurvePoint(day, fitted.Average(strip => strip.Fit.ShareAt(day)!.Value)))
                 .ToArray();
-        return new(treatment.Label, tone, curve, [.. strips.Select(strip => (IReadOnlyList<CurvePoint>)[.. strip.Curve.Select(point => new CurvePoint(point.Days, point.Share))])]);
+        var plain = analysis.Emergence?.Treatments.FirstOrDefault(entry => Identifier.Same(entry.Treatment.Name, treatment.Name));
+        UndefinedStretch[] undefined = [.. (plain?.Undefined ?? []).Select(stretch => new UndefinedStretch(stretch.FromDays, stretch.ToDays, stretch.LowShare, stretch.HighShare))];
+        return new(treatment.Label, tone, curve, [.. strips.Select(strip => (IReadOnlyList<CurvePoint>)[.. strip.Curve.Select(point => new CurvePoint(point.Days, point.Share))])], undefined);
     }
 
     private static string HeatTitle(TrialAnalysis analysis) =>
@@ -76,7 +78,7 @@ internal static class EmergencePart
     private static string Unit(TrialAnalysis analysis) => analysis.Trial.Units == UnitSystem.Us ? "F-days" : "C-days";
 
     private static string Note(TrialAnalysis analysis) =>
-        "Thin lines are strips through their visits; the strong line is the mean of the curves fitted to the strips of a treatment."
+        "Thin lines are strips through their visits; the strong line is the mean of the curves fitted to the strips of a treatment. Between visits the share up is not known: a light box spans each such stretch for all strips of a treatment together."
         + (analysis.Heat is { } heat ? $" Heat is counted by {heat.Clock.HeatMethod.Name}, planting day {(heat.Clock.CountsPlantingDay ? "" : "not ")}counted, from {heat.Source}." : "");
 
     private static string AltText(TrialAnalysis analysis)

@@ -1,0 +1,13 @@
+using TrialKit.Reporting.Document;
+using TrialKit.Results;
+
+namespace TrialKit.Reporting.Words;
+
+/// <summary>Times after planting and their intervals in a table.</summary>
+internal static class TimingText
+{
+    /// <summary>An interval to the hundredth of a day on one line, a dash where there is none.</summary>
+    public static string Range(Interval? interval) => interval is { } range
+        ? NumberText.Range(range.Low, range.High, end => NumberText.Number(end, 2)).Replace(' ', '\u00A0')
+        : NumberText.Dash;
+}
