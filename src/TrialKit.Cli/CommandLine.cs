@@ -58,6 +58,7 @@ internal static class CommandLine
             CheckCommand.Create(terminal),
             AnalyzeCommand.Create(terminal),
             ReportCommand.Create(terminal),
+            ReplantCommand.Create(terminal),
             PoolCommand.Create(terminal),
             ForecastCommand.Create(terminal),
             HeatCommand.Create(terminal),
