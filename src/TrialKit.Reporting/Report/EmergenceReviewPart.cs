@@ -83,7 +83,7 @@ internal static class EmergenceReviewPart
                     $"pooled {review.Curve.Model} curve",
                     NumberText.Count(pooled.LogRatio.Replicates),
                     $"{NumberText.Number(pooled.Ratio, 3)} times as long",
-                    NumberText.Range(pooled.IntervalAt(level).Low, pooled.IntervalAt(level).High, end => NumberText.Number(end, 3)),
+                    TimingText.Ratio(pooled.IntervalAt(level)),
                     NumberText.PValue(pooled.LogRatio.PTwoSided.Value),
                     NumberText.Dash)]
                 : []));

@@ -7,7 +7,12 @@ namespace TrialKit.Reporting.Words;
 internal static class TimingText
 {
     /// <summary>An interval to the hundredth of a day on one line, a dash where there is none.</summary>
-    public static string Range(Interval? interval) => interval is { } range
-        ? NumberText.Range(range.Low, range.High, end => NumberText.Number(end, 2)).Replace(' ', '\u00A0')
+    public static string Range(Interval? interval) => Of(interval, decimals: 2);
+
+    /// <summary>An interval of a ratio of times to three decimals.</summary>
+    public static string Ratio(Interval? interval) => Of(interval, decimals: 3);
+
+    private static string Of(Interval? interval, int decimals) => interval is { } range
+        ? NumberText.Range(range.Low, range.High, end => NumberText.Number(end, decimals)).Replace(' ', '\u00A0')
         : NumberText.Dash;
 }

@@ -7,7 +7,10 @@ namespace TrialKit.Emergence;
 /// <summary>Intervals of times, which are above zero and skew: even on the log scale, by the delta method and the normal distribution.</summary>
 internal static class LogInterval
 {
-    /// <summary>exp(ln T -+ z SE/T); null without a standard error.</summary>
+    // Wider than a hundredfold either way an interval says nothing of a time.
+    private const double MostReach = 100;
+
+    /// <summary>exp(ln T -+ z SE/T); null without a standard error, and where it reaches beyond a hundredth or a hundredfold of the time.</summary>
     public static Interval? Of(double time, double? standardError, ConfidenceLevel level)
     {
         if (standardError is not { } error)
@@ -16,6 +19,6 @@ internal static class LogInterval
         }
 
         var reach = Math.Exp(Normal.UpperQuantile(level.Alpha / 2) * error / time);
-        return new(time / reach, time * reach, level);
+        return reach > MostReach ? null : new(time / reach, time * reach, level);
     }
 }

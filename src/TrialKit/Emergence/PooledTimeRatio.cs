@@ -11,10 +11,11 @@ public sealed record PooledTimeRatio(TEstimate LogRatio, double? SeedStandardErr
     /// <summary>The ratio: below 1 when the treatment is sooner.</summary>
     public double Ratio => Math.Exp(LogRatio.Value);
 
-    /// <summary>Its interval.</summary>
-    public Interval IntervalAt(ConfidenceLevel level)
+    /// <summary>Its interval; null where its upper end is beyond any number.</summary>
+    /// <param name="level">The level.</param>
+    public Interval? IntervalAt(ConfidenceLevel level)
     {
         var log = LogRatio.IntervalAt(level);
-        return new(Math.Exp(log.Low), Math.Exp(log.High), level);
+        return double.IsPositiveInfinity(Math.Exp(log.High)) ? null : new(Math.Exp(log.Low), Math.Exp(log.High), level);
     }
 }

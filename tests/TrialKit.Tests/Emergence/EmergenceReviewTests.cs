@@ -25,7 +25,7 @@ public class EmergenceReviewTests
             Assert.Equal(2.0 / 32, score.P!.Value.Value, Tolerances.ExactCount);
             Assert.Equal(score.SmallestP, score.P.Value);
         });
-        Assert.True(test.Pooled!.IntervalAt(default).High < 1);
+        Assert.True(test.Pooled!.IntervalAt(default)!.Value.High < 1);
         Assert.Equal(Pairs - 1, test.Pooled.LogRatio.DegreesOfFreedom);
     }
 
@@ -135,20 +135,21 @@ public class EmergenceReviewTests
 
     [Fact]
     public void Of_AnyVisitsAndCounts_NeverThrowsAndGivesFiniteNumbers() =>
-        Gen.Select(Gen.Int[0, 12].Array[2, 6].Array[4], Gen.Double[0.2, 4].Array[6], Gen.Int[0, 50], Gen.Bool).Sample((counts, steps, seeds, falls) =>
+        // Seeds of 17 stand for unknown; fewer would break the rule of four plants to a seed.
+        Gen.Select(Gen.Int[0, 12].Array[2, 6].Array[4], Gen.Double[0.2, 4].Array[6], Gen.Int[17, 50], Gen.Bool).Sample((counts, steps, seeds, falls) =>
         {
             var strips = Enumerable.Range(0, 4).Select(i => SmallTrial.Strip(FormattableString.Invariant($"{i}"), i % 2 == 0 ? SmallTrial.Control : SmallTrial.Other, i + 1) with { Block = FormattableString.Invariant($"{i / 2}") }).ToImmutableArray();
             var spots = counts.Select((plants, i) =>
             {
                 var (day, up) = (4.0, 0);
-                return SmallTrial.Spot(strips[i], "a", seeds == 0 ? null : seeds, [.. plants.Select((count, visit) => (day += steps[visit], up = falls ? count : up + count))]);
+                return SmallTrial.Spot(strips[i], "a", seeds == 17 ? null : seeds, [.. plants.Select((count, visit) => (day += steps[visit], up = falls ? count : up + count))]);
             }).ToImmutableArray();
 
             var analysis = TrialAnalysis.Of(StripTrial.Create(SmallTrial.Draft with { Strips = strips, Emergence = spots, Planting = SmallTrial.Draft.Planting with { Seeds = null } }));
 
             Assert.All(analysis.Emergence!.Treatments.SelectMany(treatment => treatment.Times), time => Assert.True((time.Mean is null || double.IsFinite(time.Mean.Value)) && (time.Pooled is null || double.IsFinite(time.Pooled.Value)), time.ToString()));
-            Assert.All(ResultTables.Of(analysis).SelectMany(table => table.Rows.SelectMany(row => row)).OfType<double>(), cell => Assert.True(double.IsFinite(cell)));
-        }, iter: 150);
+            Assert.All(ResultTables.Of(analysis).SelectMany(table => table.Rows.SelectMany(row => row.Zip(table.Columns, (cell, column) => (table.Name, Column: column.Name, Cell: cell)))), at => Assert.True(at.Cell is not double cell || double.IsFinite(cell), at.ToString()));
+        }, iter: 200);
 
     private static EmergenceReview Review(double sooner, int pairs = Pairs)
     {
