@@ -4,7 +4,7 @@ using TrialKit.Results;
 namespace TrialKit.Reporting.Words;
 
 /// <summary>Times after planting and their intervals in a table.</summary>
-internal static class TimingText
+public static class TimingText
 {
     /// <summary>An interval to the hundredth of a day on one line, a dash where there is none.</summary>
     public static string Range(Interval? interval) => Of(interval, decimals: 2);
