@@ -63,6 +63,7 @@ internal static class CommandLine
             AnalyzeCommand.Create(terminal),
             ReportCommand.Create(terminal),
             FiguresCommand.Create(terminal),
+            ReplantCommand.Create(terminal),
             PoolCommand.Create(terminal),
             ForecastCommand.Create(terminal),
             HeatCommand.Create(terminal),

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using TrialKit.Analysis;
 using TrialKit.Comparison;
+using TrialKit.Emergence;
 using TrialKit.Money;
 using TrialKit.Results;
 using TrialKit.Starter;
@@ -13,14 +14,15 @@ namespace TrialKit;
 /// <summary>The whole outcome of one trial: what each strip came to, how the treatments compare, and what to doubt.</summary>
 public sealed record TrialAnalysis
 {
-    private TrialAnalysis(StripTrial trial, StripSummaries strips, TrialHeat? heat, TrialForecast? forecast, ImmutableArray<MeasureComparison> measures, ImmutableArray<Finding> findings)
+    private TrialAnalysis(StripTrial trial, StripSummaries strips, TrialHeat? heat, TrialForecast? forecast, ImmutableArray<MeasureComparison> measures, EmergenceReview? emergence, ImmutableArray<Finding> findings)
     {
         (Trial, Strips, Heat, Forecast, Measures, Findings) = (trial, strips, heat, forecast, measures, findings);
+        Emergence = emergence;
         (Starter, Money) = (StarterReview.Of(trial), TrialMoney.Of(trial, measures));
         Flows = Starter is { } starter && trial.Planting.Speed is { } speed ? StreamFlow.Of(starter, new(speed, Pressure: null, Outlets: [])) : [];
         Spots = TrialSpots.Of(trial, strips, measures);
         Counts = TrialCounts.Of(trial, strips, measures);
-        Methods = [.. AnalysisMethods.Of(strips, heat, forecast, measures, Spots, Counts), .. AnalysisMethods.Of(Starter, Flows, Money)];
+        Methods = [.. AnalysisMethods.Of(strips, heat, forecast, measures, Spots, Counts), .. AnalysisMethods.Of(Starter, Flows, Money), .. emergence?.Methods ?? []];
     }
 
     /// <summary>The trial that was analysed.</summary>
@@ -37,6 +39,9 @@ public sealed record TrialAnalysis
 
     /// <summary>Each measure with its comparison, in a fixed order.</summary>
     public ImmutableArray<MeasureComparison> Measures { get; }
+
+    /// <summary>The emergence as a reviewer would want it; null without visits.</summary>
+    public EmergenceReview? Emergence { get; }
 
     /// <summary>How measures taken at several spots vary between strips and between spots.</summary>
     public ImmutableArray<SpotVariation> Spots { get; }
@@ -84,8 +89,10 @@ public sealed record TrialAnalysis
         ArgumentNullException.ThrowIfNull(trial);
         var strips = StripSummaries.Of(trial);
         ImmutableArray<MeasureComparison> measures = [.. TrialMeasures.Of(trial, strips).Select(values => StripComparison.Compare(values, trial))];
+        var pairs = measures.SelectMany(measure => measure.Contrasts).Select(contrast => contrast.Pair).Distinct().Select(pair => (pair.Treatment, pair.Baseline));
+        var emergence = EmergenceReview.Of(trial, strips.Emergence, pairs);
         var forecast = TrialForecast.Of(trial, strips.Emergence);
-        return new(trial, strips, TrialHeat.Of(trial), forecast, measures, [.. LayoutFindings.Of(trial), .. Tests(measures, trial.Design), .. forecast?.Findings ?? [], .. strips.Findings]);
+        return new(trial, strips, TrialHeat.Of(trial), forecast, measures, emergence, [.. LayoutFindings.Of(trial), .. Tests(measures, trial.Design), .. forecast?.Findings ?? [], .. strips.Findings, .. emergence?.Findings ?? []]);
     }
 
     private static IEnumerable<Finding> Tests(ImmutableArray<MeasureComparison> measures, Design design)

@@ -33,6 +33,7 @@ public class CommandLineTests
     [InlineData("no folder", new[] { "check" })]
     [InlineData("unknown option", new[] { "check", ".", "--loud" })]
     [InlineData("report without output", new[] { "report", "." })]
+    [InlineData("replant without a date", new[] { "replant", "--stand", "20000 plants/ac", "--planted", "2026-04-25" })]
     [InlineData("unknown paper", new[] { "report", ".", "--output", "x.pdf", "--paper", "a3" })]
     public void Run_WrongCommandLine_ExitsWithUsage(string situation, string[] args)
     {

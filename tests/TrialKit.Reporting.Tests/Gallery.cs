@@ -62,7 +62,7 @@ internal static class Gallery
     public static ReportDocument Named(string name, PageSize size = PageSize.Letter) =>
         new(name == "title of 200 letters" ? Words(200) : "Closing chains (invented numbers)", "A trial", "en-US", size, Footer, Documents[name]());
 
-    public static IReadOnlyList<IFigure> Figures() => [Curves(2), Curves(7), Pairs(6), Pairs(40), Pairs(1), Forest(), ForestOfSites(), Means(), Heat(), Spacing(2), Spacing(4), DesignMap(12), DesignMap(120), Residuals(), Panels(2), Panels(12), Differences(11), Window(1), Window(60), Methods()];
+    public static IReadOnlyList<IFigure> Figures() => [Curves(2), Curves(7), Pairs(6), Pairs(40), Pairs(1), Forest(), ForestOfSites(), Means(), Heat(), Spacing(2), Spacing(4), RowMap(1), RowMap(36), DesignMap(12), DesignMap(120), Residuals(), Panels(2), Panels(12), Differences(11), Window(1), Window(60), Methods()];
 
     public static EmergenceCurvesFigure Curves(int treatments, string name = "treatment") => new(
         Planted,
@@ -70,6 +70,12 @@ internal static class Gallery
         "heat, F-days",
         [new(0, 0), new(6.1, 100), new(10.1, 200), new(10.4, 210), new(15.9, 300), new(20.6, 400)],
         "Half of the seeds were up 0.3 days sooner.");
+
+    public static RowMapFigure RowMap(int spots) => new(
+        "inches along the tape",
+        ["first day", "1 day behind", "2 to 3 days", "over 3 days"],
+        [.. Enumerable.Range(0, spots).Select(spot => new MappedRow(FormattableString.Invariant($"S{spot:00} A"), [.. Enumerable.Range(0, 30).Select(i => new MappedPlant((6.15 * i) + (i % 7), i % 11 == 10 ? null : (i + spot) % 4))]))],
+        "One plant in four came up more than 3 days behind.");
 
     public static PairedDifferencesFigure Pairs(int count) => new(
         "Days sooner to half up, chains less none",

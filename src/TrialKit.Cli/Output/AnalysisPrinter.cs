@@ -32,6 +32,7 @@ internal static class AnalysisPrinter
             Comparisons(analysis, pair, terminal);
         }
 
+        EmergenceReviewPrinter.Print(analysis, terminal);
         Strips(analysis, terminal);
         SpotPrinter.Print(analysis, terminal);
         if (analysis.Starter is { } starter)

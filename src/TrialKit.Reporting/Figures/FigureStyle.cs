@@ -37,6 +37,16 @@ internal static class FigureStyle
         SKColor.Parse("#602003"),
     ];
 
+    /// <summary>Steps of one quantity, the least first: each darker than the one before.</summary>
+    public static readonly IReadOnlyList<SKColor> Steps =
+    [
+        SKColor.Parse("#C3D3EA"),
+        SKColor.Parse("#93B1DC"),
+        SKColor.Parse("#5F8AC6"),
+        SKColor.Parse("#AC5419"),
+        SKColor.Parse("#602003"),
+    ];
+
     /// <summary>Size of axis titles and direct labels.</summary>
     public const float LabelSize = 9.5f;
 

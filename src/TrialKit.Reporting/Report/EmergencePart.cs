@@ -29,7 +29,7 @@ internal static class EmergencePart
     {
         var strips = analysis.Strips.Emergence.Where(strip => strip.Strip.IsAnalysed).ToArray();
         var curves = TreatmentTones.Ordered(analysis.Trial)
-            .Select(treatment => Curve(treatment, tones[treatment], [.. strips.Where(strip => Identifier.Same(strip.Strip.Treatment.Name, treatment.Name))]))
+            .Select(treatment => Curve(analysis, treatment, tones[treatment], [.. strips.Where(strip => Identifier.Same(strip.Strip.Treatment.Name, treatment.Name))]))
             .Where(curve => curve.Strips.Any(strip => strip.Count > 0))
             .ToArray();
         return curves.Length == 0
@@ -37,7 +37,7 @@ internal static class EmergencePart
             : new(analysis.Trial.Planting.Date, curves, HeatTitle(analysis), Ticks(analysis, strips), AltText(analysis), Unit(analysis));
     }
 
-    private static EmergenceCurve Curve(Treatment treatment, int tone, StripEmergence[] strips)
+    private static EmergenceCurve Curve(TrialAnalysis analysis, Treatment treatment, int tone, StripEmergence[] strips)
     {
         var last = strips.Length == 0 ? 0 : strips.Max(strip => strip.LastVisit);
         var fitted = strips.Where(strip => strip.Fit.ShareAt(last) is not null).ToArray();
@@ -47,7 +47,9 @@ internal static class EmergencePart
                 .Select(step => last * step / (CurvePoints - 1))
                 .Select(day => new CurvePoint(day, fitted.Average(strip => strip.Fit.ShareAt(day)!.Value)))
                 .ToArray();
-        return new(treatment.Label, tone, curve, [.. strips.Select(strip => (IReadOnlyList<CurvePoint>)[.. strip.Curve.Select(point => new CurvePoint(point.Days, point.Share))])]);
+        var plain = analysis.Emergence?.Treatments.FirstOrDefault(entry => Identifier.Same(entry.Treatment.Name, treatment.Name));
+        UndefinedStretch[] undefined = [.. (plain?.Undefined ?? []).Select(stretch => new UndefinedStretch(stretch.FromDays, stretch.ToDays, stretch.LowShare, stretch.HighShare))];
+        return new(treatment.Label, tone, curve, [.. strips.Select(strip => (IReadOnlyList<CurvePoint>)[.. strip.Curve.Select(point => new CurvePoint(point.Days, point.Share))])], undefined);
     }
 
     private static string HeatTitle(TrialAnalysis analysis) =>
@@ -81,7 +83,7 @@ internal static class EmergencePart
 
     private static string Note(TrialAnalysis analysis) =>
         (analysis.Trial.Treatments.Length > EmergenceCurvesFigure.MostJoined ? "Dots are strips at their visits" : "Thin lines are strips through their visits")
-        + "; the strong line is the mean of the curves fitted to the strips of a treatment."
+        + "; the strong line is the mean of the curves fitted to the strips of a treatment. Between visits the share up is not known: a light box spans each such stretch for all strips of a treatment together."
         + (analysis.Heat is { } heat ? $" Heat is counted by {heat.Clock.HeatMethod.Name}, planting day {(heat.Clock.CountsPlantingDay ? "" : "not ")}counted, from {heat.Source}." : "");
 
     private static string AltText(TrialAnalysis analysis)

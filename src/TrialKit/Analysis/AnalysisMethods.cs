@@ -25,6 +25,8 @@ internal static class AnalysisMethods
 
         Add(forecast is not null, EmergenceForecast.Method);
         Add(!strips.Spacings.IsEmpty, InRowSpacing.Method);
+        Add(!strips.Evenness.IsEmpty, PlantEvenness.Method);
+        Add(!strips.Stages.IsEmpty, LeafStage.Method);
         Add(!strips.Depths.IsEmpty, SeedDepth.Method);
         Add(!strips.Yields.IsEmpty, StripYields.Method);
         methods.AddRange(measures.SelectMany(Comparisons));

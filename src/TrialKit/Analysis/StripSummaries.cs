@@ -13,12 +13,16 @@ namespace TrialKit.Analysis;
 /// <param name="Spacings">From positions on the tape.</param>
 /// <param name="Depths">From plants dug.</param>
 /// <param name="Yields">From weights.</param>
+/// <param name="Evenness">From the plants' dates, or counts at visits.</param>
+/// <param name="Stages">From leaf collars.</param>
 public sealed record StripSummaries(
     ImmutableArray<StripStand> Stands,
     ImmutableArray<StripEmergence> Emergence,
     ImmutableArray<StripSpacing> Spacings,
     ImmutableArray<StripDepth> Depths,
-    ImmutableArray<StripYield> Yields)
+    ImmutableArray<StripYield> Yields,
+    ImmutableArray<StripEvenness> Evenness,
+    ImmutableArray<StripStage> Stages)
 {
     /// <summary>The findings about single strips, table by table; what is said alike of every strip is said once.</summary>
     public IEnumerable<Finding> Findings =>
@@ -27,13 +31,20 @@ public sealed record StripSummaries(
             .Concat(Spacings.SelectMany(strip => strip.Findings))
             .Concat(Depths.SelectMany(strip => strip.Findings))
             .Concat(Yields.SelectMany(strip => strip.Findings))
+            .Concat(Evenness.SelectMany(strip => strip.Findings))
             .Distinct();
 
     /// <summary>Summarises a trial's strips.</summary>
-    internal static StripSummaries Of(StripTrial trial) => new(
-        StandCounts.Of(trial),
-        EmergenceTiming.Of(trial),
-        InRowSpacing.Of(trial),
-        SeedDepth.Of(trial),
-        StripYields.Of(trial));
+    internal static StripSummaries Of(StripTrial trial)
+    {
+        var emergence = EmergenceTiming.Of(trial);
+        return new(
+            StandCounts.Of(trial),
+            emergence,
+            InRowSpacing.Of(trial),
+            SeedDepth.Of(trial),
+            StripYields.Of(trial),
+            PlantEvenness.Of(trial),
+            LeafStage.Of(trial, emergence));
+    }
 }

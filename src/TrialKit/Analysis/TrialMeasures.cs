@@ -17,6 +17,7 @@ internal static class TrialMeasures
     public static ImmutableArray<StripMeasure> Of(StripTrial trial, StripSummaries summaries) =>
         [.. Stand(trial, summaries.Stands)
             .Concat(Emergence(trial, summaries.Emergence))
+            .Concat(Evenness(trial, summaries))
             .Concat(Spacing(trial, summaries.Spacings))
             .Concat(Depth(trial, summaries.Depths))
             .Concat(Yield(trial, summaries))
@@ -39,6 +40,7 @@ internal static class TrialMeasures
         yield return Time("t10", "Time to 10 % up", isHeadline: false, strip => strip.T10?.Days);
         yield return Time("t50", "Time to 50 % up", isHeadline: true, strip => strip.T50?.Days);
         yield return Time("t90", "Time to 90 % up", isHeadline: false, strip => strip.T90?.Days);
+        yield return Time("t50-sown", "Time to 50 % of seeds up", isHeadline: false, strip => strip.T50OfSown?.Days);
         yield return Time("spread", "Spread, 10 % to 90 % up", isHeadline: true, strip => strip.Spread?.Days);
         yield return Heat("heat-t10", "Heat to 10 % up", isHeadline: false, strip => strip.T10?.Heat?.In(trial.Units));
         yield return Heat("heat-t50", "Heat to 50 % up", isHeadline: true, strip => strip.T50?.Heat?.In(trial.Units));
@@ -55,6 +57,18 @@ internal static class TrialMeasures
 
         StripMeasure Share(string id, string label, bool isHeadline, Func<StripEmergence, double?> value) =>
             Measure(trial, new(id, label, Unit.Percent, MeasureKind.Share, Better.Higher, isHeadline), byStrip, value);
+    }
+
+    private static IEnumerable<StripMeasure> Evenness(StripTrial trial, StripSummaries summaries)
+    {
+        var heatUnit = trial.Units == UnitSystem.Us ? Unit.FahrenheitDays : Unit.CelsiusDays;
+        var lags = summaries.Evenness.ToDictionary(strip => strip.Strip.Name, Identifier.Comparer);
+        var stages = summaries.Stages.ToDictionary(strip => strip.Strip.Name, Identifier.Comparer);
+        yield return Measure(trial, new("lag-mean", "Lag behind first plant, mean", Unit.Days, MeasureKind.Time, Better.Lower, IsHeadline: false), lags, strip => strip.MeanLag);
+        yield return Measure(trial, new("lag-sd", "Lag behind first plant, SD", Unit.Days, MeasureKind.Time, Better.Lower, IsHeadline: false), lags, strip => strip.StandardDeviation);
+        yield return Measure(trial, new("late-3d", "Over 3 days behind first", Unit.Percent, MeasureKind.Share, Better.Lower, IsHeadline: false), lags, strip => strip.PercentLate);
+        yield return Measure(trial, new("stage-behind", "One leaf or more behind", Unit.Percent, MeasureKind.Share, Better.Lower, IsHeadline: false), stages, strip => strip.PercentOneBehind);
+        yield return Measure(trial, new("stage-lag", "Leaf stage lag, mean", heatUnit, MeasureKind.Heat, Better.Lower, IsHeadline: false), stages, strip => strip.MeanHeatBehind?.In(trial.Units));
     }
 
     private static IEnumerable<StripMeasure> Spacing(StripTrial trial, ImmutableArray<StripSpacing> spacings)
@@ -78,6 +92,7 @@ internal static class TrialMeasures
         var byStrip = depths.ToDictionary(depth => depth.Strip.Name, Identifier.Comparer);
         yield return Measure(trial, new("depth", "Seed depth, mean", unit, MeasureKind.Length, Better.Unsaid, IsHeadline: true), byStrip, depth => depth.Mean.As(scale));
         yield return Measure(trial, new("depth-sd", "Seed depth, SD", unit, MeasureKind.Length, Better.Lower, IsHeadline: false), byStrip, depth => depth.StandardDeviation?.As(scale));
+        yield return Measure(trial, new("depth-near", "Seed within 1/4 in of target", Unit.Percent, MeasureKind.Share, Better.Higher, IsHeadline: false), byStrip, depth => depth.PercentNearTarget);
     }
 
     private static IEnumerable<StripMeasure> Yield(StripTrial trial, StripSummaries summaries)

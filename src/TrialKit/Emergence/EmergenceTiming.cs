@@ -4,14 +4,15 @@ using TrialKit.Numerics.EventTimes;
 using TrialKit.Quantities;
 using TrialKit.Results;
 using TrialKit.Trials;
+using UnitSystem = TrialKit.Quantities.UnitSystem;
 
 namespace TrialKit.Emergence;
 
 /// <summary>When and how evenly each strip came up, from counts at visits to its flagged spots.</summary>
 /// <remarks>
 /// A plant first seen at one visit came up at some moment since the visit before; a seed not up at the last visit may come up later or never.
-/// The log-logistic curve with a share that never comes up is fitted by maximum likelihood to these intervals, each spot adding its own
-/// (Onofri, Mesgaran and Ritz 2022, Weed Science). T10, T50 and T90 are of the plants that come up. Where counts fall, the highest so far is used.
+/// A curve with a share that never comes up is fitted by maximum likelihood to these intervals, each spot adding its own
+/// (Onofri, Mesgaran and Ritz 2022, Weed Science); one shape serves all strips (see <see cref="CurveChoice"/>). T10, T50 and T90 are of the plants that come up. Where counts fall, the highest so far is used.
 /// The step curve beside it is the plain share at each visit, or the estimate of Turnbull 1976 (J. R. Stat. Soc. B 38:290-295) for spots visited at
 /// different times. Without the seeds sown at every spot, the curve is that of the plants seen, its share fixed at 1.
 /// </remarks>
@@ -19,7 +20,7 @@ public static class EmergenceTiming
 {
     /// <summary>The procedure.</summary>
     public static Method Method { get; } = new(
-        "Event-time analysis: log-logistic curve with a share that never comes up, interval-censored maximum likelihood",
+        "Event-time analysis: curve with a share that never comes up, interval-censored maximum likelihood",
         "Onofri, Mesgaran & Ritz 2022, Weed Science; T90 - T10 as in Egli & Rucker 2012, Crop Sci. 52:2774-2782",
         "docs/methods/emergence-timing.md");
 
@@ -29,29 +30,27 @@ public static class EmergenceTiming
     {
         ArgumentNullException.ThrowIfNull(trial);
         var spots = trial.Emergence.ToLookup(spot => spot.Strip.Name, spot => WatchedSpot.Of(spot, trial.Planting), Identifier.Comparer);
+        WatchedStrip[] watched = [.. trial.Strips.Where(strip => spots.Contains(strip.Name)).Select(strip => WatchedStrip.Of(strip, [.. spots[strip.Name]]))];
+        var shape = CurveChoice.Of(watched.Where(strip => strip.Strip.IsAnalysed).Select(strip => strip.Fits)).Shape;
         var clocks = new Dictionary<DateOnly, HeatClocks>();
-        var strips = ImmutableArray.CreateBuilder<StripEmergence>();
-        foreach (var strip in trial.Strips.Where(strip => spots.Contains(strip.Name)))
+        var strips = ImmutableArray.CreateBuilder<StripEmergence>(watched.Length);
+        foreach (var strip in watched)
         {
-            if (!clocks.TryGetValue(strip.Planted, out var clock))
+            if (!clocks.TryGetValue(strip.Strip.Planted, out var clock))
             {
-                clocks.Add(strip.Planted, clock = HeatClocks.Of(trial, strip.Planted));
+                clocks.Add(strip.Strip.Planted, clock = HeatClocks.Of(trial, strip.Strip.Planted));
             }
 
-            strips.Add(Of(trial, strip, [.. spots[strip.Name]], clock));
+            strips.Add(Of(trial, strip, shape, clock));
         }
 
-        return strips.ToImmutable();
+        return strips.MoveToImmutable();
     }
 
-    private static StripEmergence Of(StripTrial trial, Strip strip, ImmutableArray<WatchedSpot> spots, HeatClocks clocks)
+    private static StripEmergence Of(StripTrial trial, WatchedStrip watched, EventTimeShape shape, HeatClocks clocks)
     {
-        var notUp = SeedsNotUp.Of(spots);
-        var seeds = notUp is null ? null : spots.Sum(spot => spot.Seeds);
-        var counts = IntervalCounts.Merge(spots.Select((spot, i) => Intervals(spot, notUp?[i] ?? 0)));
-        var fit = notUp is null
-            ? EventTimeFit.FitOfEmerged(counts, EventTimeShape.LogLogistic)
-            : EventTimeFit.Fit(counts, EventTimeShape.LogLogistic);
+        var (strip, spots, seeds) = (watched.Strip, watched.Spots, watched.Seeds);
+        var fit = watched.Fits.Single(candidate => candidate.Shape == shape);
         var together = spots.All(spot => spot.Days.AsSpan().SequenceEqual(spots[0].Days));
         var result = new StripEmergence
         {
@@ -61,15 +60,19 @@ public static class EmergenceTiming
             PlantsUp = spots.Sum(spot => spot.Final),
             LastVisit = spots.Max(spot => spot.Days[^1]),
             Fit = EventTimeEstimate.From(fit),
-            T10 = Time(fit, 0.1, clocks),
-            T50 = Time(fit, 0.5, clocks),
-            T90 = Time(fit, 0.9, clocks),
+            Fits = [fit, .. watched.Fits.Where(candidate => candidate != fit)],
+            T10 = OfEmerged(fit, 0.1, clocks),
+            T50 = OfEmerged(fit, 0.5, clocks),
+            T90 = OfEmerged(fit, 0.9, clocks),
+            T10OfSown = OfSown(fit, 0.1, seeds, clocks),
+            T50OfSown = OfSown(fit, 0.5, seeds, clocks),
+            T90OfSown = OfSown(fit, 0.9, seeds, clocks),
             Spread = Spread(fit, clocks),
             HeatMethod = trial.Heat.Method,
             PercentWithin24Hours = EarlyShare.Percent(spots, 1),
             PercentWithin48Hours = EarlyShare.Percent(spots, 2),
-            Curve = together ? Steps(spots, seeds) : Steps(spots, counts),
-            Indices = together ? Indices(spots, seeds) : [],
+            Curve = together ? Steps(spots, seeds) : Steps(spots, watched.Counts),
+            Indices = together ? Indices(spots, seeds, clocks.Trial, trial.Units) : [],
             Findings = [],
         };
         return result with
@@ -84,15 +87,13 @@ public static class EmergenceTiming
         };
     }
 
-    // A visit at the very midnight that begins the planting day opens no interval: what it found falls to the next one.
-    private static IntervalCounts Intervals(WatchedSpot spot, double notUp)
-    {
-        var first = spot.Days[0] > 0 ? 0 : 1;
-        return IntervalCounts.FromVisits(spot.Days.AsSpan(first), NewlyUp(spot.Up[first..]), notUp);
-    }
+    private static EmergenceTime? OfEmerged(EventTimeFit fit, double share, HeatClocks clocks) => Time(fit, fit.QuantileOfEmerged(share), clocks);
 
-    private static EmergenceTime? Time(EventTimeFit fit, double share, HeatClocks clocks) =>
-        fit.Converged && fit.QuantileOfEmerged(share) is { } time
+    private static EmergenceTime? OfSown(EventTimeFit fit, double share, double? seeds, HeatClocks clocks) =>
+        seeds is null ? null : Time(fit, fit.QuantileOfSown(share), clocks);
+
+    private static EmergenceTime? Time(EventTimeFit fit, EventQuantile? quantile, HeatClocks clocks) =>
+        fit.Converged && quantile is { } time
             ? new(time.Time, time.StandardError, clocks.Trial?.HeatAt(time.Time), clocks.Average?.HeatAt(time.Time))
             : null;
 
@@ -139,18 +140,18 @@ public static class EmergenceTiming
             .Select(point => new ShareUp(point.Day, point.Share.Lower, StandardError: null))];
     }
 
-    private static ImmutableArray<TimingIndex> Indices(ImmutableArray<WatchedSpot> spots, double? seeds)
+    private static ImmutableArray<TimingIndex> Indices(ImmutableArray<WatchedSpot> spots, double? seeds, HeatClock? clock, UnitSystem units)
     {
         double? metres = spots.All(spot => spot.Spot.Row is not null) ? spots.Sum(spot => spot.Spot.Row!.Value.Meters) : null;
-        return TimingTable.Of(spots[0].Days, NewlyUp(Pooled(spots)), seeds > 0 ? seeds : null, metres);
+        var (sown, newlyUp) = (seeds > 0 ? seeds : null, WatchedSpot.NewlyUp(Pooled(spots)));
+        var inDays = TimingTable.InDays(spots[0].Days, newlyUp, sown, metres);
+        return clock is not null && HeatVisits.Of(spots[0].Days, newlyUp, clock, units) is { } visits
+            ? [.. inDays, .. TimingTable.InHeat(visits, sown, metres, units)]
+            : inDays;
     }
 
     private static double[] Pooled(ImmutableArray<WatchedSpot> spots) =>
         [.. Enumerable.Range(0, spots[0].Days.Length).Select(visit => (double)spots.Sum(spot => spot.Up[visit]))];
-
-    private static double[] NewlyUp(int[] up) => NewlyUp(Array.ConvertAll(up, count => (double)count));
-
-    private static double[] NewlyUp(double[] up) => [.. up.Select((count, i) => i == 0 ? count : count - up[i - 1])];
 
     /// <summary>The clocks of strips planted on one day: the trial's method and the simple average; null without temperatures.</summary>
     private sealed record HeatClocks(HeatClock? Trial, HeatClock? Average)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TrialKit.Numerics.EventTimes;
 using TrialKit.Results;
 using TrialKit.Trials;
 
@@ -37,6 +38,15 @@ public sealed record StripEmergence
     /// <summary>Time to 90 % of the plants that come up; null when the counts do not tell it.</summary>
     public required EmergenceTime? T90 { get; init; }
 
+    /// <summary>Time to 10 % of the seeds sown; null when so many never come up or the counts do not tell it.</summary>
+    public required EmergenceTime? T10OfSown { get; init; }
+
+    /// <summary>Time to 50 % of the seeds sown; null when so many never come up or the counts do not tell it.</summary>
+    public required EmergenceTime? T50OfSown { get; init; }
+
+    /// <summary>Time to 90 % of the seeds sown; null when so many never come up or the counts do not tell it.</summary>
+    public required EmergenceTime? T90OfSown { get; init; }
+
     /// <summary>T90 less T10; null when the counts do not tell it.</summary>
     public required EmergenceSpread? Spread { get; init; }
 
@@ -54,6 +64,12 @@ public sealed record StripEmergence
 
     /// <summary>Timing indices under their authors' names, for the appendix; empty when the spots were not visited at the same times.</summary>
     public required ImmutableArray<TimingIndex> Indices { get; init; }
+
+    /// <summary>The fits behind it, one per shape, the one used first.</summary>
+    internal ImmutableArray<EventTimeFit> Fits { get; init; } = [];
+
+    /// <summary>Whether the seeds sown are known at every spot, so that the share that comes up is estimated.</summary>
+    internal bool SeedsAreKnown => SeedsSown is not null;
 
     /// <summary>What a reader should know of it.</summary>
     public required ImmutableArray<Finding> Findings { get; init; }

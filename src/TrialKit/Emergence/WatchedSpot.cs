@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TrialKit.Numerics.EventTimes;
 using TrialKit.Trials;
 
 namespace TrialKit.Emergence;
@@ -66,6 +67,27 @@ internal sealed class WatchedSpot
         }
 
         return new(spot, days, up, fell.ToImmutable(), spot.Seeds ?? Expected(spot, planting));
+    }
+
+    /// <summary>What was new at each visit of a running total.</summary>
+    public static double[] NewlyUp(ReadOnlySpan<double> up)
+    {
+        var newly = up.ToArray();
+        for (var i = newly.Length - 1; i > 0; i--)
+        {
+            newly[i] -= newly[i - 1];
+        }
+
+        return newly;
+    }
+
+    /// <summary>The spot's counts as intervals between its visits.</summary>
+    /// <param name="notUp">Seeds not up at the last visit; 0 when the seeds are unknown.</param>
+    /// <remarks>A visit at the very midnight that begins the planting day opens no interval: what it found falls to the next one.</remarks>
+    public IntervalCounts Intervals(double notUp)
+    {
+        var first = Days[0] > 0 ? 0 : 1;
+        return IntervalCounts.FromVisits(Days.AsSpan(first), NewlyUp(Array.ConvertAll(Up[first..], count => (double)count)), notUp);
     }
 
     private static double? Expected(EmergenceSpot spot, Planting planting)

@@ -38,6 +38,7 @@ public static class ResultTables
             .. StarterTables.Of(analysis),
             .. MoneyTables.Of(analysis),
             Heat(analysis),
+            .. EmergenceReviewTables.Of(analysis),
             .. ForecastTables.Of(analysis),
             FindingsOf(analysis.AllFindings),
             MethodsOf(analysis.Methods),
@@ -146,8 +147,8 @@ public static class ResultTables
         ("share_d_se", "its standard error, seeds taken as independent", row => row.Fit.Share?.StandardError),
         ("steepness_b", "steepness", row => row.Fit.Steepness?.Value),
         ("steepness_b_se", "its standard error", row => row.Fit.Steepness?.StandardError),
-        ("median_e_days", "median of those that come up", row => row.Fit.Median?.Value),
-        ("median_e_se_days", "its standard error", row => row.Fit.Median?.StandardError),
+        ("median_e_days", "location e: the median of those that come up, save in a Weibull curve", row => row.Fit.Location?.Value),
+        ("median_e_se_days", "its standard error", row => row.Fit.Location?.StandardError),
         ("log_likelihood", "at the maximum", row => row.Fit.LogLikelihood),
         ("gradient_norm", "at the maximum, on the working scale", row => row.Fit.GradientNorm),
         ("converged", "whether the search ended at a maximum", row => row.Fit.Converged),
@@ -184,7 +185,8 @@ public static class ResultTables
         ("name", "its name", row => row.Index.Method.Name),
         ("value", "its value", row => row.Index.Value),
         ("unit", "its unit", row => row.Index.Unit.Symbol),
-        ("source", "where it is published", row => row.Index.Method.Source));
+        ("source", "where it is published", row => row.Index.Method.Source),
+        ("remark", "why there is no value", row => row.Index.Remark));
 
     private static ResultTable Spacing(StripSummaries strips) => ResultTable.Of<StripSpacing>(
         "spacing",

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TrialKit.Numerics;
 using TrialKit.Results;
 using TrialKit.Trials;
 using UnitsNet;
@@ -30,4 +31,10 @@ public sealed record StripSpacing(
 {
     /// <summary>The standard deviation as percent of the mean; null with fewer than two gaps or a mean of zero.</summary>
     public double? CoefficientOfVariation => Mean?.Meters > 0 ? 100 * StandardDeviation?.Meters / Mean?.Meters : null;
+
+    /// <summary>Plants on the tape per seed dropped, by the mean gap, never above 1; null without a seeding rate.</summary>
+    public double? Survival => SeedSpacing is { } seeds && Mean is { Meters: > 0 } mean ? Math.Min(1, seeds.Meters / mean.Meters) : null;
+
+    /// <summary>The standard deviation that a perfect drop would have with this survival, seed spacing x sqrt(1 - g) / g: no planter can do better.</summary>
+    public Length? Floor => SeedSpacing is { } seeds && Survival is { } survival ? Length.FromMeters(SpacingLimits.FloorOfDeviation(seeds.Meters, survival)) : null;
 }

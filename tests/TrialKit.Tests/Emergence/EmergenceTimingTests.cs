@@ -24,14 +24,16 @@ public class EmergenceTimingTests
         Assert.Equal(0.0480, strip.Fit.Share!.Value.StandardError!.Value, Tolerances.PrintedToFourDecimals);
         Assert.Equal(3.623631, strip.Fit.Steepness!.Value.Value, Tolerances.PrintedToSixDecimals);
         Assert.Equal(0.920, strip.Fit.Steepness!.Value.StandardError!.Value, Tolerances.PrintedToThreeDecimals);
-        Assert.Equal(5.876365, strip.Fit.Median!.Value.Value, Tolerances.PrintedToSixDecimals);
-        Assert.Equal(0.597, strip.Fit.Median!.Value.StandardError!.Value, Tolerances.PrintedToThreeDecimals);
+        Assert.Equal(5.876365, strip.Fit.Location!.Value.Value, Tolerances.PrintedToSixDecimals);
+        Assert.Equal(0.597, strip.Fit.Location!.Value.StandardError!.Value, Tolerances.PrintedToThreeDecimals);
         Assert.Equal(3.2046, strip.T10!.Days, Tolerances.PrintedToFourDecimals);
         Assert.Equal(0.571, strip.T10.StandardError!.Value, Tolerances.PrintedToThreeDecimals);
         Assert.Equal(10.7758, strip.T90!.Days, Tolerances.PrintedToFourDecimals);
         Assert.Equal(2.054, strip.T90.StandardError!.Value, Tolerances.PrintedToThreeDecimals);
         Assert.Equal(7.571, strip.Spread!.Days, Tolerances.PrintedToThreeDecimals);
         Assert.Equal(2.338, strip.Spread.StandardError!.Value, Tolerances.PrintedToThreeDecimals);
+        Assert.Equal(6.0708, strip.T50OfSown!.Days, Tolerances.PrintedToFourDecimals);
+        Assert.Equal(0.627, strip.T50OfSown.StandardError!.Value, Tolerances.PrintedToThreeDecimals);
         Assert.True(strip.Fit.Converged);
         Assert.Equal(100.0 * 28 / 30, strip.FinalPercent!.Value, Tolerances.ClosedForm);
     }
@@ -52,6 +54,72 @@ public class EmergenceTimingTests
         Assert.Equal(3.820779, Index(strip, "speed-maguire"), Tolerances.PrintedToSixDecimals);
         Assert.Equal(8.625, Index(strip, "median-farooq"), Tolerances.ClosedForm);
         Assert.Equal(["no-temperatures"], Ids(strip));
+    }
+
+    [Fact]
+    public void Of_DailyCounts_IntervalOfATimeIsEvenOnTheLogScale()
+    {
+        var time = One(40, Daily).T50OfSown!;
+        var interval = time.IntervalAt(default)!.Value;
+
+        Assert.Equal(8.9263, time.Days, Tolerances.PrintedToFourDecimals);
+        Assert.Equal(0.268, time.StandardError!.Value, Tolerances.PrintedToThreeDecimals);
+        Assert.Equal(time.Days * time.Days, interval.Low * interval.High, Tolerances.ClosedForm);
+        Assert.Equal(1.6448536269514722 * time.StandardError.Value / time.Days, Math.Log(interval.High / time.Days), Tolerances.ClosedForm);
+    }
+
+    [Fact]
+    public void Of_ShareNotReached_HasNoTimeOfSown()
+    {
+        // 35 of 40 came up: nine tenths of the seeds never will.
+        var strip = One(40, Daily);
+
+        Assert.NotNull(strip.T90);
+        Assert.Null(strip.T90OfSown);
+        Assert.Null(One(seeds: null, Daily).T50OfSown);
+    }
+
+    [Theory]
+    [InlineData("t10-of-up", 7.1875)]
+    [InlineData("t16-of-up", 7.45)]
+    [InlineData("t25-of-up", 7.84375)]
+    [InlineData("t50-of-up", 8.625)]
+    [InlineData("t75-of-up", 9.708333)]
+    [InlineData("t84-of-up", 10.35)]
+    [InlineData("t90-of-up", 10.875)]
+    [InlineData("t90-t10-of-up", 3.6875)]
+    [InlineData("t10-of-sown", 7.25)]
+    [InlineData("t16-of-sown", 7.55)]
+    [InlineData("t25-of-sown", 8.0)]
+    [InlineData("t50-of-sown", 8.833333)]
+    [InlineData("t75-of-sown", 10.5)]
+    [InlineData("t84-of-sown", 11.8)]
+    [InlineData("final-percent", 87.5)]
+    [InlineData("cv-of-time", 15.971687)]
+    public void Of_DailyCounts_GivesTheTableOfTimes(string id, double expected) =>
+        // Computed from the formulas, no published value.
+        Assert.Equal(expected, Index(One(40, Daily), id), Tolerances.PrintedToSixDecimals);
+
+    [Fact]
+    public void Of_DailyCounts_SaysWhatIsNotReached()
+    {
+        var index = One(40, Daily).Indices.Single(index => index.Id == "t90-of-sown");
+
+        Assert.Null(index.Value);
+        Assert.Equal("not reached", index.Remark);
+        Assert.Equal("on or before the first visit", One(40, (6, 10), (7, 20), (8, 30)).Indices.Single(entry => entry.Id == "t10-of-up").Remark);
+    }
+
+    [Fact]
+    public void Of_EvenWarmth_GivesIndicesInHeatInProportion()
+    {
+        // Every day holds 20 F-days, so heat is twenty times the days.
+        var strip = Assert.Single(Of([SmallTrial.Spot(SmallTrial.First, "a", 40, Daily)], SmallTrial.Warm(20)));
+
+        Assert.Equal(20 * 9.371429, Index(strip, "heat-mean-time"), Tolerances.PrintedToFourDecimals);
+        Assert.Equal(15.971687, Index(strip, "heat-cv-of-time"), Tolerances.PrintedToSixDecimals);
+        Assert.Equal(3.820779 / 20, Index(strip, "heat-speed-maguire"), Tolerances.PrintedToSixDecimals);
+        Assert.Equal(20 * 8.833333, Index(strip, "heat-t50-of-sown"), Tolerances.PrintedToFourDecimals);
     }
 
     [Fact]

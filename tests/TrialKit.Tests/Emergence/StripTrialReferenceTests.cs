@@ -29,10 +29,10 @@ public class StripTrialReferenceTests
         Agree("loglik", strip.Fit.LogLikelihood, expected, Tolerances.ClosedForm);
         Agree("d", strip.Fit.Share?.Value, expected, Tolerances.OtherSearch);
         Agree("b", strip.Fit.Steepness?.Value, expected, Tolerances.OtherSearch);
-        Agree("e", strip.Fit.Median?.Value, expected, Tolerances.OtherSearch);
+        Agree("e", strip.Fit.Location?.Value, expected, Tolerances.OtherSearch);
         Agree("se_d", strip.Fit.Share?.StandardError, expected, Tolerances.DifferencedError);
         Agree("se_b", strip.Fit.Steepness?.StandardError, expected, Tolerances.DifferencedError);
-        Agree("se_e", strip.Fit.Median?.StandardError, expected, Tolerances.DifferencedError);
+        Agree("se_e", strip.Fit.Location?.StandardError, expected, Tolerances.DifferencedError);
         Agree("t10", strip.T10?.Days, expected, Tolerances.OtherSearch);
         Agree("t50", strip.T50?.Days, expected, Tolerances.OtherSearch);
         Agree("t90", strip.T90?.Days, expected, Tolerances.OtherSearch);

@@ -58,6 +58,27 @@ public class InRowSpacingTests
         Assert.Equal((SpacingKind.Missed, "5", "6"), (spacing.Odd[2].Kind, spacing.Odd[2].Before.Name, spacing.Odd[2].After.Name));
     }
 
+    [Theory]
+    [InlineData(0.95, 1.412)]
+    [InlineData(0.90, 2.108)]
+    public void Of_EvenGapsOfASurvival_HasItsFloor(double survival, double floor)
+    {
+        // Seed spacing 6 in; computed from the formula, no published value.
+        var spacing = Assert.Single(Of(Tape([6 / survival, 6 / survival, 6 / survival]), SixInches));
+
+        Assert.Equal(survival, spacing.Survival!.Value, Tolerances.ClosedForm);
+        Assert.Equal(floor, spacing.Floor!.Value.Inches, Tolerances.PrintedToThreeDecimals);
+    }
+
+    [Fact]
+    public void Of_MorePlantsThanSeeds_HasAFloorOfNone()
+    {
+        var spacing = Assert.Single(Of(Tape([5.0, 5.0, 5.0]), SixInches));
+
+        Assert.Equal(1, spacing.Survival);
+        Assert.Equal(0, spacing.Floor!.Value.Inches);
+    }
+
     [Fact]
     public void Of_SeveralSpots_MeasuresNoGapAcrossThem()
     {

@@ -19,6 +19,7 @@ internal static class MarginReader
         ["t10"] = UnitKinds.Time,
         ["t50"] = UnitKinds.Time,
         ["t90"] = UnitKinds.Time,
+        ["t50-sown"] = UnitKinds.Time,
         ["spread"] = UnitKinds.Time,
         ["heat-t10"] = UnitKinds.Heat,
         ["heat-t50"] = UnitKinds.Heat,
@@ -26,6 +27,11 @@ internal static class MarginReader
         ["heat-spread"] = UnitKinds.Heat,
         ["up-24h"] = UnitKinds.Share,
         ["up-48h"] = UnitKinds.Share,
+        ["lag-mean"] = UnitKinds.Time,
+        ["lag-sd"] = UnitKinds.Time,
+        ["late-3d"] = UnitKinds.Share,
+        ["stage-behind"] = UnitKinds.Share,
+        ["stage-lag"] = UnitKinds.Heat,
         ["spacing-mean"] = UnitKinds.Length,
         ["spacing-sd"] = UnitKinds.Length,
         ["spacing-cv"] = UnitKinds.Share,
@@ -34,6 +40,7 @@ internal static class MarginReader
         ["spacing-missed"] = UnitKinds.Share,
         ["depth"] = UnitKinds.Length,
         ["depth-sd"] = UnitKinds.Length,
+        ["depth-near"] = UnitKinds.Share,
         ["yield"] = UnitKinds.Yield,
     };
 
