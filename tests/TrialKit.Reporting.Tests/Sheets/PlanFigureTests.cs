@@ -27,7 +27,7 @@ public class PlanFigureTests
         Assert.Throws<ArgumentException>(() => new FieldMapFigure([], [], [], 20, 100, "ft", "x"));
         Assert.Throws<ArgumentException>(() => new FieldMapFigure([strip], [], [], double.NaN, 100, "ft", "x"));
         Assert.Throws<ArgumentException>(() => new FieldMapFigure([strip with { Right = 21 }], [], [], 20, 100, "ft", "x"));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new FieldMapFigure([strip with { Tone = 9 }], [], [], 20, 100, "ft", "x"));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new FieldMapFigure([strip with { Tone = -1 }], [], [], 20, 100, "ft", "x"));
     }
 
     [Fact]
