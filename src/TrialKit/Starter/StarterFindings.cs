@@ -6,14 +6,15 @@ namespace TrialKit.Starter;
 /// <summary>What to doubt about what is put near the seed.</summary>
 internal static class StarterFindings
 {
+    /// <summary>The findings; the caution leads each, since a page that is short of room shortens from the end.</summary>
     public static IEnumerable<Finding> Of(IReadOnlyCollection<TreatmentStarter> treatments)
     {
         foreach (var kind in treatments.SelectMany(treatment => treatment.Hazards.Select(entry => (treatment.Treatment, entry.Product, entry.Hazard))).GroupBy(entry => entry.Hazard.IsNever).OrderByDescending(kind => kind.Key))
         {
             var list = Join(kind.Select(entry => $"{entry.Treatment.Label} with {entry.Product.Name} ({entry.Hazard.What}: {entry.Hazard.Reason}; {entry.Hazard.Source})"));
             yield return kind.Key
-                ? new("never-in-furrow", FindingWeight.Serious, $"In the seed furrow lies what is never to be there: {list}. {StarterCautions.LabelFirst}")
-                : new("furrow-wary", FindingWeight.Caution, $"In the seed furrow lies what sources warn of: {list}. {StarterCautions.LabelFirst}");
+                ? new("never-in-furrow", FindingWeight.Serious, $"{StarterCautions.LabelFirst} In the seed furrow lies what is never to be there: {list}.")
+                : new("furrow-wary", FindingWeight.Caution, $"{StarterCautions.LabelFirst} In the seed furrow lies what sources warn of: {list}.");
         }
 
         string[] over = [.. treatments.SelectMany(treatment => treatment.Screen
@@ -22,7 +23,7 @@ internal static class StarterFindings
             .Select(lines => $"{treatment.Treatment.Label}, {Placements.WordsOf(lines.Key)} ({string.Join(", ", lines.Select(line => line.Source.Name))})"))];
         if (over.Length > 0)
         {
-            yield return new("starter-over-limit", FindingWeight.Caution, $"Over a published limit: {Join(over)}. These are screening figures, no proof of injury. {StarterCautions.LabelFirst}");
+            yield return new("starter-over-limit", FindingWeight.Caution, $"{StarterCautions.LabelFirst} Over a published limit, which is a screening figure and no proof of injury: {Join(over)}.");
         }
 
         string[] asked = [.. treatments.SelectMany(treatment => treatment.Screen).Where(line => line.Verdict == ScreenVerdict.SoilNotKnown).Select(line => line.Reason).Distinct(StringComparer.Ordinal)];
