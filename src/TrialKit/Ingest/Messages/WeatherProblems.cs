@@ -52,6 +52,9 @@ internal static class WeatherProblems
     public static Problem Filled(ProblemLocation at, IReadOnlyList<DateOnly> days) => Warning("TK415", at,
         $"{Wording.Count(days.Count, "day")} that {(days.Count == 1 ? "is" : "are")} not on record {(days.Count == 1 ? "is" : "are")} filled by interpolation, the first {Wording.Date(days[0])}", "a record without gaps was expected");
 
+    public static Problem OneExtremeAlone(ProblemLocation at, DateOnly first, int days) => Warning("TK416", at,
+        $"{Wording.Count(days, "day")} {(days == 1 ? "has" : "have")} a maximum or a minimum alone and {(days == 1 ? "counts" : "count")} as missing, the first {Wording.Date(first)}", "both of each day were expected");
+
     private static string Stations(IReadOnlyList<string> stations) =>
         stations.Count <= MostListed
             ? string.Join(", ", stations.Select(Wording.Quote))

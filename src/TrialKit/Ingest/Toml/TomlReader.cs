@@ -9,7 +9,7 @@ namespace TrialKit.Ingest.Toml;
 internal static class TomlReader
 {
     /// <summary>Deeper brackets than this are refused before parsing, which would exhaust the stack.</summary>
-    private const int DeepestBrackets = 64;
+    private const int Deepest = 64;
 
     /// <summary>More lines with faults than this are taken for one slip that ran on.</summary>
     private const int MostSlips = 3;
@@ -22,7 +22,7 @@ internal static class TomlReader
     {
         if (TooDeep(text) is { } tooDeep)
         {
-            problems.Add(TomlProblems.Syntax(tooDeep, "brackets within brackets go too deep"));
+            problems.Add(TomlProblems.TooDeep(tooDeep, Deepest));
             return null;
         }
 
@@ -61,7 +61,7 @@ internal static class TomlReader
                 (byte)']' or (byte)'}' => Math.Max(0, depth - 1),
                 _ => depth,
             };
-            if (depth > DeepestBrackets)
+            if (depth > Deepest)
             {
                 return text.Locate(i);
             }

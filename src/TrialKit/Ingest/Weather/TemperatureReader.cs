@@ -49,12 +49,13 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, W
                 var (values, valueLines) = StationValuesReader.Read(text, Gather(name, text, station), problems);
                 return Records(name, ProblemLocation.StartOf(text.File), values, valueLines, before, WeatherFormats.Words(format), station);
             case WeatherFormat.PowerGrid or WeatherFormat.DaymetGrid:
-                var grid = source.Bind(CsvTable.Read(text, name, problems, start), Schema.GridWeather, Celsius, passesOverOthers: true);
-                return grid is null ? TemperatureRecords.None : ReadGrid(name, grid, before, WeatherFormats.Words(format));
+                return CsvTable.Read(text, name, problems, start) is { } rows && source.Bind(rows, Schema.GridWeather, Celsius, passesOverOthers: true) is { } grid
+                    ? ReadGrid(name, grid, before, WeatherFormats.Words(format))
+                    : TemperatureRecords.None;
             default:
-                var raw = CsvTable.Read(text, name, problems);
-                var table = source.Bind(raw, Schema.Weather, choices.Units(source.Units), passesOverOthers: NamesStations(raw));
-                return table is null ? TemperatureRecords.None : ReadTable(name, table);
+                return CsvTable.Read(text, name, problems) is { } raw && source.Bind(raw, Schema.Weather, choices.Units(source.Units), passesOverOthers: NamesStations(raw)) is { } table
+                    ? ReadTable(name, table)
+                    : TemperatureRecords.None;
         }
     }
 
@@ -100,7 +101,7 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, W
     private TemperatureRecords Records(string name, ProblemLocation start, DayRecords days, int rows, int errorsBefore, string form, StationChoice? station) => new(
         problems.Errors == errorsBefore ? Series(start, days) : null,
         start,
-        new TableRows(name, start.File, rows, days.Rows, days.LeftOut) { Form = form })
+        new TableRows(name, start.File, rows, days.Rows, days.LeftOut) { Form = form, PassedOver = days.PassedOver })
     {
         Form = form,
         Station = station?.Station,
@@ -147,7 +148,7 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, W
         var days = ImmutableArray.CreateBuilder<DailyTemperature>();
         var seen = new HashSet<DateOnly>();
         DateOnly? before = null;
-        var leftOut = 0;
+        var (leftOut, passedOver) = (0, 0);
         for (var row = 0; row < raw.RowCount; row++)
         {
             if (!raw.IsWhole(row))
@@ -158,6 +159,7 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, W
             var at = row;
             if (cells.Text(row, columns.Table[Schema.StationName]) is { } name && station?.IsRead(name.Trim(), () => raw.LocateRow(at)) == false)
             {
+                passedOver++;
                 continue;
             }
 
@@ -191,7 +193,7 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, W
             }
         }
 
-        return new DayRecords(days.ToImmutable(), days.Count, leftOut);
+        return new DayRecords(days.ToImmutable(), days.Count, leftOut) { PassedOver = passedOver };
     }
 
     private static DateOnly? DateOf(BoundTable table, CellReader cells, int row) =>

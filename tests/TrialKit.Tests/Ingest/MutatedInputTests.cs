@@ -1,0 +1,62 @@
+using System.Globalization;
+using TrialKit.Fuzz;
+
+namespace TrialKit.Tests.Ingest;
+
+/// <summary>Whatever the files hold, the readers report it and never throw; the tool in tests/TrialKit.Fuzz runs as many cases as one likes.</summary>
+public class MutatedInputTests
+{
+    private const int Seed = 20260504;
+    private const int Cases = 2000;
+
+    // The folders of the cases are small; on a busy machine a case still waits for its turn.
+    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(10);
+
+    [Fact]
+    public void Run_TwoThousandDamagedFiles_KeepsEveryPromise()
+    {
+        var tally = FuzzRun.Run(new FuzzSettings(ReferenceData.Repository, Seed, First: 0, Cases) { ReportEvery = 200, Longest = Longest });
+
+        Assert.Equal(Cases, tally.Counts.Sum(count => count.Value.Cases));
+        Assert.Empty(tally.Broken.Select(entry => string.Create(CultureInfo.InvariantCulture, $"seed {Seed}, case {entry.Case}: {entry.Broken}")));
+        Assert.True(tally.Counts.Sum(count => count.Value.Analysed) > Cases / 20, "Too few of the damaged trials read all the same to try what follows the reading.");
+    }
+
+    [Fact]
+    public void Subjects_Undamaged_ReadAndKeepEveryPromise()
+    {
+        using var folders = new FuzzFolder();
+
+        Assert.All(Fuzz.Corpus.Subjects.Of(ReferenceData.Repository), subject =>
+        {
+            var sound = new FuzzCase(0, subject, Fuzz.Mutation.MutationKind.Bytes, subject.Bytes);
+            var outcome = folders.With(sound, folder => Promises.Check(folder, sound, writesReport: false));
+            Assert.Equal(new Outcome(Broken: null, IsRead: true, IsAnalysed: true), outcome);
+        });
+    }
+
+    [Fact]
+    public void Of_SameSeedAndNumber_IsTheSameCase()
+    {
+        var subjects = Fuzz.Corpus.Subjects.Of(ReferenceData.Repository);
+
+        Assert.All(Enumerable.Range(0, 90), number => Assert.Equal(FuzzCase.Of(subjects, Seed, number).Bytes, FuzzCase.Of(subjects, Seed, number).Bytes));
+        Assert.NotEqual(FuzzCase.Of(subjects, Seed, 0).Bytes, FuzzCase.Of(subjects, Seed + 1, 0).Bytes);
+    }
+
+    [Fact]
+    public void Read_BracketsWithinBrackets_AreRefused()
+    {
+        using var folder = TrialFolder.Sound().Write("trial.toml", "title = " + new string('[', 200_000));
+
+        Assert.Equal(["trial.toml:1:73: error TK224: brackets within brackets go more than 64 deep; a line such as key = \"value\" or [section] was expected"], folder.Problems().Take(1));
+    }
+
+    [Fact]
+    public void Read_KeyOfManyParts_IsReadOrReportedInTime()
+    {
+        using var folder = TrialFolder.Sound().Write("trial.toml", string.Join('.', Enumerable.Repeat("a", 100_000)) + " = 1\n");
+
+        Assert.Contains(folder.Read().Errors, problem => problem.Code == "TK202");
+    }
+}
