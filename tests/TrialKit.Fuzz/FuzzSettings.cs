@@ -11,7 +11,7 @@ internal sealed record FuzzSettings(string Repository, long Seed, long First, lo
     public string Subject { get; init; } = string.Empty;
 
     /// <summary>One case in this many that reads is put into a report as well.</summary>
-    public int ReportEvery { get; init; } = 20;
+    public int ReportEvery { get; init; } = 5;
 
     /// <summary>The longest a case may take.</summary>
     public TimeSpan Longest { get; init; } = TimeSpan.FromSeconds(2);

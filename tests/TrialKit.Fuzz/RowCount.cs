@@ -14,9 +14,14 @@ internal static class RowCount
     public static int? OfTable(byte[] bytes)
     {
         var text = Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF').Replace("\r\n", "\n", StringComparison.Ordinal);
-        return text.AsSpan().IndexOfAny('"', '\r', '\0') >= 0
-            ? null
-            : Math.Max(0, text.Split('\n').Count(line => !line.StartsWith('#') && line.AsSpan().IndexOfAnyExcept(" \t,;") >= 0) - 1);
+        if (text.AsSpan().IndexOfAny('"', '\r', '\0') >= 0)
+        {
+            return null;
+        }
+
+        string[] lines = [.. text.Split('\n').Where(line => !line.StartsWith('#') && line.AsSpan().IndexOfAnyExcept(" \t") >= 0)];
+        var separator = lines.Length == 0 || lines[0].Contains('\t', StringComparison.Ordinal) ? "\t" : lines[0].Contains(';', StringComparison.Ordinal) ? ";" : ",";
+        return Math.Max(0, lines.Count(line => line.AsSpan().IndexOfAnyExcept(" \t" + separator) >= 0) - 1);
     }
 
     /// <summary>Lines of a station's file.</summary>

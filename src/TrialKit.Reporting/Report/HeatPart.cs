@@ -8,6 +8,10 @@ namespace TrialKit.Reporting.Report;
 internal static class HeatPart
 {
     private const double Height = 172;
+
+    // A curve needs two points.
+    private const int FewestDays = 2;
+
     private const int DaysWithoutVisits = 40;
 
     public static IEnumerable<Block> Of(TrialAnalysis analysis)
@@ -22,7 +26,7 @@ internal static class HeatPart
         var unit = units == UnitSystem.Us ? "F-days" : "C-days";
         var end = clock.Planted.AddDays(last);
         HeatDay[] days = [.. clock.Days.Where(day => day.Date <= end).Select(day => new HeatDay(day.Date, day.Heat.In(units)))];
-        if (days.Length == 0)
+        if (days.Length < FewestDays)
         {
             yield break;
         }

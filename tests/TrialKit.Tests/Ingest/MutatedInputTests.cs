@@ -52,6 +52,29 @@ public class MutatedInputTests
         Assert.Equal(["trial.toml:1:73: error TK224: brackets within brackets go more than 64 deep; a line such as key = \"value\" or [section] was expected"], folder.Problems().Take(1));
     }
 
+    /// <summary>Cases that undid the reader once.</summary>
+    [Theory]
+    [InlineData("a surrogate", "\\ud83c")]
+    [InlineData("a surrogate in the long form", "\\U0000d83c")]
+    [InlineData("beyond the last character", "\\UFFFFFFFF")]
+    public void Read_EscapeOfNoCharacter_IsALocatedError(string name, string escape)
+    {
+        using var folder = TrialFolder.Sound().Replace("trial.toml", "North field", "North " + escape);
+
+        var problem = folder.Read().Problems[0];
+
+        Assert.True(problem is { Code: "TK201", Location.Line: 7 }, $"{name}: {problem}");
+    }
+
+    [Fact]
+    public void Read_LineOfBlanksInAStationsFile_IsNoRow()
+    {
+        var sound = File.ReadAllText(Path.Combine(ReferenceData.Root, "weather", "seattle.dly"));
+        using var folder = TrialFolder.Empty().Write("a.dly", sound + "   \n").Write("b.dly", sound);
+
+        Assert.Equal(TrialKit.Ingest.WeatherReader.Read(Path.Combine(folder.Path, "b.dly")).Series!.Days, TrialKit.Ingest.WeatherReader.Read(Path.Combine(folder.Path, "a.dly")).Series!.Days);
+    }
+
     [Fact]
     public void Read_KeyOfManyParts_IsReadOrReportedInTime()
     {

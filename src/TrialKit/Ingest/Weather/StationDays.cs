@@ -23,6 +23,7 @@ internal sealed class StationDays(Utf8Text text, DateOnly? planted, char? soilDe
     private const double HighestCelsius = 60;
 
     private readonly Dictionary<int, Extremes> _days = [];
+    private readonly HashSet<int> _failed = [];
     private byte[] _lastStation = [];
     private bool _readsLast;
     private char? _cover;
@@ -84,6 +85,7 @@ internal sealed class StationDays(Utf8Text text, DateOnly? planted, char? soilDe
         if (quality != ' ')
         {
             problems.Add(WeatherProblems.FailedCheck(text.Locate(place), element, day, quality.ToString()));
+            _failed.Add(day.DayNumber);
             return RowUse.LeftOut;
         }
 
@@ -108,7 +110,7 @@ internal sealed class StationDays(Utf8Text text, DateOnly? planted, char? soilDe
     /// <param name="uses">What became of the rows.</param>
     public DayRecords Build(RowUses uses)
     {
-        choice.Finish(ProblemLocation.StartOf(text.File));
+        var isSettled = choice.Finish(ProblemLocation.StartOf(text.File));
         if (!_hasValues && choice.Station is not null)
         {
             problems.Add(WeatherProblems.NoValues(ProblemLocation.StartOf(text.File), choice.Station, soilDepth is null ? "TMAX and TMIN" : $"SX and SN with the depth code {soilDepth}"));
@@ -120,7 +122,11 @@ internal sealed class StationDays(Utf8Text text, DateOnly? planted, char? soilDe
         {
             if (extremes is not { Maximum: { } high, Minimum: { } low })
             {
-                halves.Add((DateOnly.FromDayNumber(number), extremes.Place));
+                if (!_failed.Contains(number))
+                {
+                    halves.Add((DateOnly.FromDayNumber(number), extremes.Place));
+                }
+
                 continue;
             }
 
@@ -133,7 +139,7 @@ internal sealed class StationDays(Utf8Text text, DateOnly? planted, char? soilDe
             days.Add(new DailyTemperature(DateOnly.FromDayNumber(number), Temperature.FromDegreesCelsius(high / 10.0), Temperature.FromDegreesCelsius(low / 10.0)));
         }
 
-        if (halves.Count > 0)
+        if (halves.Count > 0 && isSettled)
         {
             problems.Add(WeatherProblems.OneExtremeAlone(text.Locate(halves[0].Place), halves[0].Day, halves.Count));
         }

@@ -52,7 +52,9 @@ public class TrialFileTests
         using var socket = new Socket(AddressFamily.Unix, SocketType.Stream, ProtocolType.Unspecified);
         socket.Bind(new UnixDomainSocketEndPoint(Path.Combine(folder.Path, "measures.csv")));
 
-        await Refuses(folder, "measures.csv");
+        var reading = await Task.Run(folder.Read).WaitAsync(Soon, TestContext.Current.CancellationToken);
+
+        Assert.Equal(("TK505", "measures.csv:1:1"), (Assert.Single(reading.Errors).Code, reading.Errors.First().Location.ToString()));
     }
 
     [Fact]
