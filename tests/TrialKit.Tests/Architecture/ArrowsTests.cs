@@ -44,7 +44,6 @@ public class ArrowsTests
     [Theory]
     [InlineData("MathNet.Numerics", "Numerics")]
     [InlineData("Tomlyn", "Ingest")]
-    [InlineData("MiniExcel", "Ingest")]
     [InlineData("CsvHelper", "Ingest", "Export")]
     public void Package_IsUsedOnlyInItsFolder(string package, params string[] folders)
     {
