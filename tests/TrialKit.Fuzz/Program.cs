@@ -8,7 +8,7 @@ internal static class Program
 {
     private const string Usage = """
         Damaged files:  dotnet run -c Release --project tests/TrialKit.Fuzz -- [--cases N] [--seed N] [--first N] [--subject NAME] [--keep FILE]
-        Killed runs:    dotnet run -c Release --project tests/TrialKit.Fuzz -- --kill PROGRAM.dll [--cases N] [--seed N]
+        Killed runs:    dotnet run -c Release --project tests/TrialKit.Fuzz -- --kill PROGRAM [--cases N] [--seed N]
         """;
 
     private static readonly string[] Options = ["--cases", "--seed", "--first", "--subject", "--keep", "--kill"];
@@ -51,7 +51,7 @@ internal static class Program
         var seed = (int)Number(options, "--seed", 1);
         using var run = new KillRun(Path.GetFullPath(program), Path.Combine(Repository(), "example-trials", "drag-chains"), new Random(seed));
         var tally = run.Run((int)Number(options, "--cases", 200), done => Console.Error.WriteLine(done.ToString(CultureInfo.InvariantCulture)));
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"seed {seed}: {tally.Killed} killed, {tally.WhileWriting} of them while a draft stood in the folder; {tally.Ended} had ended before"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"seed {seed}: {tally.Killed} killed, {tally.WhileWriting} of them while a draft stood in the folder; {tally.Ended} had ended before; {tally.RunAgain} were run again"));
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"files: {tally.Absent} absent as before, {tally.Old} old, {tally.New} new; broken: {tally.Broken.Count}"));
         tally.Broken.ForEach(Console.WriteLine);
         return tally.Broken.Count > 0 ? 1 : 0;

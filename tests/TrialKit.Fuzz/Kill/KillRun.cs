@@ -4,11 +4,13 @@ using System.Globalization;
 namespace TrialKit.Fuzz.Kill;
 
 /// <summary>Starts the program, ends it at a random moment without a word, and looks at what it left: each file must be absent as before, the old one or the new one, and the next run must do its job.</summary>
-/// <param name="program">The program's assembly.</param>
+/// <param name="program">The program's assembly, or the program itself.</param>
 /// <param name="example">A trial folder.</param>
 /// <param name="random">What decides.</param>
 internal sealed class KillRun(string program, string example, Random random) : IDisposable
 {
+    // One in five is followed by a run that is left alone; 5 and the number of jobs have no common part, so that each job has its turn.
+    private const int RunsAgain = 5;
     private const string Draft = ".part";
     private static readonly string[][] Jobs = [["report", "{trial}", "--output", "{out}/report.pdf"], ["report", "{trial}", "--output", "{out}/report.html"], ["analyze", "{trial}", "--output", "{out}"], ["figures", "{trial}", "--output", "{out}"]];
 
@@ -55,16 +57,23 @@ internal sealed class KillRun(string program, string example, Random random) : I
 
         tally.WhileWriting += Directory.EnumerateFiles(output, "*" + Draft).Any() ? 1 : 0;
         Look(number, output, hasOld ? old : [], fresh.Files, tally);
-        using (var process = Start(job, "new", output))
+        if (number % RunsAgain == 0)
         {
-            process.WaitForExit();
-            if (process.ExitCode != 0 || !Same(Files(output), fresh.Files))
-            {
-                tally.Broken.Add(string.Create(CultureInfo.InvariantCulture, $"kill {number}: the next run ended with {process.ExitCode} and left {string.Join(", ", Files(output).Keys)}"));
-            }
+            RunAgain(number, job, output, fresh.Files, tally);
         }
 
         Directory.Delete(output, recursive: true);
+    }
+
+    private void RunAgain(int number, int job, string output, SortedDictionary<string, byte[]> fresh, KillTally tally)
+    {
+        using var process = Start(job, "new", output);
+        process.WaitForExit();
+        tally.RunAgain++;
+        if (process.ExitCode != 0 || !Same(Files(output), fresh))
+        {
+            tally.Broken.Add(string.Create(CultureInfo.InvariantCulture, $"kill {number}: the next run ended with {process.ExitCode} and left {string.Join(", ", Files(output).Keys)}"));
+        }
     }
 
     private void Wait(Process process, string output, TimeSpan? moment)
@@ -146,8 +155,13 @@ internal sealed class KillRun(string program, string example, Random random) : I
 
     private Process Start(int job, string trial, string output)
     {
-        var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, UseShellExecute = false };
-        start.ArgumentList.Add(program);
+        var isAssembly = program.EndsWith(".dll", StringComparison.OrdinalIgnoreCase);
+        var start = new ProcessStartInfo(isAssembly ? "dotnet" : program) { RedirectStandardOutput = true, UseShellExecute = false };
+        if (isAssembly)
+        {
+            start.ArgumentList.Add(program);
+        }
+
         foreach (var argument in Jobs[job])
         {
             start.ArgumentList.Add(argument.Replace("{trial}", Path.Combine(_root, trial), StringComparison.Ordinal).Replace("{out}", output, StringComparison.Ordinal));

@@ -12,6 +12,9 @@ internal sealed class KillTally
     /// <summary>Runs killed while a draft stood in the folder: in the middle of writing a file.</summary>
     public int WhileWriting { get; set; }
 
+    /// <summary>Kills that were followed by a run that was left alone.</summary>
+    public int RunAgain { get; set; }
+
     /// <summary>Files that were absent after a kill.</summary>
     public int Absent { get; set; }
 
