@@ -15,7 +15,7 @@ public static class StarterTables
     {
         ArgumentNullException.ThrowIfNull(review);
         ResultTable[] tables = [Products(review), Nutrients(review), Screen(review), Hazards(review), Salts(review), Flows(flows), Catches(flows), Cautions()];
-        return [.. tables.Where(table => !table.Rows.IsEmpty)];
+        return [.. tables.Where(table => table.Rows.Count > 0)];
     }
 
     /// <summary>The tables of an analysis; none when no treatment names a product.</summary>

@@ -20,8 +20,8 @@ public class WrittenTablesTests
         foreach (var table in ResultTables.Of(analysis))
         {
             var rows = json.RootElement.GetProperty("tables").GetProperty(table.Name);
-            Assert.Equal(table.Rows.Length, rows.GetArrayLength());
-            for (var i = 0; i < table.Rows.Length; i++)
+            Assert.Equal(table.Rows.Count, rows.GetArrayLength());
+            for (var i = 0; i < table.Rows.Count; i++)
             {
                 for (var j = 0; j < table.Columns.Length; j++)
                 {
