@@ -7,8 +7,18 @@ namespace TrialKit.Reporting.Words;
 /// <summary>What a difference costs and is worth, in sentences.</summary>
 public static class MoneyWords
 {
-    /// <summary>What the chances rest on.</summary>
-    public const string Basis = "The chances hold for this field and this year only, with the price taken as known and no other knowledge than these strips (a flat prior). Each is of one comparison by itself.";
+    /// <summary>What the chances rest on; null where no chance is given.</summary>
+    /// <param name="budgets">Every difference of the trial.</param>
+    public static string? Basis(IReadOnlyCollection<PairBudget> budgets)
+    {
+        ArgumentNullException.ThrowIfNull(budgets);
+        const string basis = "The chances hold for this field and this year only, with the price taken as known and no other knowledge than these strips (a flat prior).";
+        var given = budgets.Where(budget => budget.At?.Pays is not null).ToArray();
+        return given.Length == 0 ? null
+            : given.Any(budget => budget.Response is { Comparisons: > 1 })
+                ? $"{basis} Each chance is of one comparison by itself. The ranges of worth are drawn wider, so that all of them together hold the truth as often as their level says; a chance and a range can therefore seem to disagree."
+                : basis;
+    }
 
     /// <summary>The sentences, the cost first.</summary>
     public static IEnumerable<string> Of(PairBudget budget, StripTrial trial)
@@ -28,6 +38,11 @@ public static class MoneyWords
             if (Chance(budget, at) is { } chance)
             {
                 yield return chance;
+            }
+
+            foreach (var reason in budget.Findings.Where(finding => finding.Id is "money-one-replicate" or "money-no-spread"))
+            {
+                yield return reason.Message;
             }
         }
         else
@@ -63,22 +78,31 @@ public static class MoneyWords
 
     private static string Net(PairBudget budget, MoneyPoint at, MoneyText text)
     {
-        var range = at is { Low: { } low, High: { } high }
-            ? $" ({NumberText.Range(text.Value(low), text.Value(high), value => NumberText.Difference(value, 2))})"
+        var range = at is { Low: { } low, High: { } high } && budget.Response is { } response
+            ? $" ({response.Level} interval {NumberText.Range(text.Value(low), text.Value(high), value => NumberText.Difference(value, 2))}{Together(response.Comparisons)})"
             : "";
-        return $"After its cost the yield difference found with {budget.Treatment.Label} is worth {NumberText.Difference(text.Value(at.Net), 2)} {text.AreaUnit(at.Net.Currency)}{range}.";
+        return $"After its cost the yield difference found with {budget.Treatment.Label} against {budget.Baseline.Label} is worth {NumberText.Difference(text.Value(at.Net), 2)} {text.AreaUnit(at.Net.Currency)}{range}.";
     }
 
     private static string? Chance(PairBudget budget, MoneyPoint at) =>
         at is { Pays: { } pays, PaysWithMargin: { } margin } && budget.AboveZero is { } above
-            ? $"The chance that it pays is {Percent(pays)}{WithMargin(budget, margin)}; that yield is higher at all, {Percent(above)}."
+            ? $"{(budget.Response is { Comparisons: > 1 } ? "Of this comparison by itself, the" : "The")} chance that it pays is {Percent(pays)}{WithMargin(budget, margin)}; that yield is higher at all, {Percent(above)}."
             : null;
+
+    // Several intervals of one trial are wider than each by itself would be.
+    private static string Together(int comparisons) => comparisons switch
+    {
+        1 => "",
+        2 => ", wide enough for both comparisons at once",
+        _ => $", wide enough for all {NumberText.Count(comparisons)} comparisons at once",
+    };
 
     // Without an added cost there is nothing to be repaid with a margin.
     private static string WithMargin(PairBudget budget, Quantities.Probability chance) =>
         budget.Cost.PerHectare > 0 ? $"; that it pays with {NumberText.Number(budget.Margin.Percent, 0)}\u00A0% to spare, {Percent(chance)}" : "";
 
-    private static string Percent(Quantities.Probability chance) => chance.Value switch
+    /// <summary>A chance: <c>92 %</c>, never rounded to none or all.</summary>
+    internal static string Percent(Quantities.Probability chance) => chance.Value switch
     {
         > 0 and < 0.01 => "under 1\u00A0%",
         > 0.99 and < 1 => "over 99\u00A0%",

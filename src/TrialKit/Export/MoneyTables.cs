@@ -40,6 +40,8 @@ internal static class MoneyTables
         ("net_per_ha", "worth of the difference found above its cost", row => row.At?.Net.PerHectare),
         ("net_low_per_ha", "at the lower end of the yield interval", row => row.At?.Low?.PerHectare),
         ("net_high_per_ha", "at the upper end of the yield interval", row => row.At?.High?.PerHectare),
+        ("interval_alpha", "one minus the level of that interval", row => row.At?.Low is null ? null : row.Response?.Level.Alpha),
+        ("interval_comparisons", "how many comparisons the interval holds for at once; each chance is of its own comparison alone", row => row.At?.Low is null ? null : row.Response?.Comparisons),
         ("p_yield_higher", "chance that the true yield difference is above zero", row => row.AboveZero?.Value),
         ("p_pays", "chance that it pays", row => row.At?.Pays?.Value),
         ("margin_percent", "margin over the cost", row => row.Margin.Percent),
