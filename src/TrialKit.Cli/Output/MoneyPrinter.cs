@@ -33,7 +33,7 @@ internal static class MoneyPrinter
             ConsoleTable.Print(
                 terminal,
                 $"{budget.Treatment.Label} against {budget.Baseline.Label}: {ChanceRows.Caption.ToLowerInvariant()}",
-                [.. ChanceRows.Heads(budget).Select(head => new ConsoleColumn(head, IsNumber: true))],
+                [.. ChanceRows.Heads(budget, text).Select(head => new ConsoleColumn(head, IsNumber: true))],
                 ChanceRows.Of(budget, text));
         }
     }

@@ -60,7 +60,7 @@ internal static class MoneyPart
 
     private static Table Chances(PairBudget budget, MoneyText text) => new(
         ChanceRows.Caption,
-        [.. ChanceRows.Heads(budget).Select(head => new TableColumn(head, head == "Worth" ? text.AreaUnit(budget.Cost.Currency) : null, ColumnAlignment.Right))],
+        [.. ChanceRows.Heads(budget, text).Select(head => new TableColumn(head, Alignment: ColumnAlignment.Right))],
         [.. ChanceRows.Of(budget, text).Select((row, index) => new TableRow([.. row], Strong: index == 0))],
         "The first line is this trial's own. Takes: the yield difference that pays for the cost. Pays: the chance of it.");
 

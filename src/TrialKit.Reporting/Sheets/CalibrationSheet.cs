@@ -59,9 +59,13 @@ public static class CalibrationSheet
         yield return index == 0 ? new Heading(1, title) : new Heading(2, $"{caught.Treatment.Label}, {Placements.NameOf(caught.Placement)}");
         yield return new KeyFacts(
         [
+            new("Treatment", caught.Treatment.Label),
             .. caught.Liquids.Select(placed => new KeyFact("Liquid", $"{placed.Product.Name}, {RateText.PerArea(placed.Rate, units)}")),
             new("Placement", Placements.WordsOf(caught.Placement)),
             new("Speed", RateText.Speed(caught.Settings.Speed, units)),
+            new("Flow of a row", RateText.Flow(caught.PerRow, units)),
+            .. caught.Outlets.Length > 1 ? [new KeyFact("Outlets of a row", StarterWords.Outlets(caught))] : Array.Empty<KeyFact>(),
+            .. StarterWords.Pressure(caught, units) is { } pressure ? [new KeyFact("Pressure", pressure)] : Array.Empty<KeyFact>(),
         ]);
         foreach (var placed in caught.Liquids.Where(placed => placed.Placement == Placement.InFurrow))
         {
@@ -77,10 +81,9 @@ public static class CalibrationSheet
         }
 
         yield return new Paragraph(
-            RichText.Of("Shut the planter down and lock it out before you hang or take jugs. Wear what the label asks for.", Emphasis.Strong)
-                .Then(" Run the pump at the speed and pressure of planting, catch all outlets of a row in one jug, and write down what each held."),
+            RichText.Of("Shut the planter down and lock it out before you hang or take jugs; wear what the label asks for.", Emphasis.Strong)
+                .Then(" Run the pump as in planting, catch all outlets of a row in one jug, and write down what it held."),
             TextSize.Small);
-        yield return new Paragraph(StarterWords.Flow(caught, units), TextSize.Small);
         yield return Expected(flows);
         yield return new Table(
             null,
@@ -90,7 +93,7 @@ public static class CalibrationSheet
             IsForm = true,
         };
         yield return new Table(
-            "Caught",
+            null,
             [new("Row", Alignment: ColumnAlignment.Right), new("Seconds", Alignment: ColumnAlignment.Centre), new("First catch, mL", Alignment: ColumnAlignment.Centre), new("Second catch, mL", Alignment: ColumnAlignment.Centre), new("After mending, mL", Alignment: ColumnAlignment.Centre), new("What was done", Alignment: ColumnAlignment.Centre)],
             [.. Enumerable.Range(1, rows).Select(row => TableRow.Of(NumberText.Count(row), "", "", "", "", ""))])
         {
@@ -113,6 +116,6 @@ public static class CalibrationSheet
                     Strong: flow == caught)),
                 .. water,
             ],
-            $"{NumberText.Percent(CatchTest.Tolerance)} to either side passes (common practice, no source).");
+            $"{NumberText.Percent(CatchTest.Tolerance)} to either side passes (common practice, no source).{(caught.WaterFactor is { } times ? $" {StarterWords.Water(times)}" : "")}");
     }
 }

@@ -13,10 +13,11 @@ public static class ChanceRows
     private const int Step = 5;
 
     /// <summary>The heads of the columns.</summary>
-    public static IReadOnlyList<string> Heads(PairBudget budget)
+    public static IReadOnlyList<string> Heads(PairBudget budget, MoneyText text)
     {
         ArgumentNullException.ThrowIfNull(budget);
-        return ["Net price", "Added cost", "Takes", "Worth", "Pays", $"{NumberText.Number(budget.Margin.Percent, 0)}\u00A0% to spare"];
+        ArgumentNullException.ThrowIfNull(text);
+        return ["Net price", "Added cost", "Takes", $"Worth, {text.AreaUnit(budget.Cost.Currency)}", "Pays", $"{NumberText.Number(budget.Margin.Percent, 0)}\u00A0% to spare"];
     }
 
     /// <summary>The rows: the trial's own price and cost first, then other prices, then other costs; empty without a worth.</summary>

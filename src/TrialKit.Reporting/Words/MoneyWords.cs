@@ -54,12 +54,20 @@ public static class MoneyWords
         }
     }
 
-    /// <summary>The answer in one sentence, where there is a worth; null otherwise.</summary>
+    /// <summary>The answer in few words, where there is a worth; null otherwise.</summary>
     public static string? Answer(PairBudget budget, StripTrial trial)
     {
         ArgumentNullException.ThrowIfNull(budget);
         ArgumentNullException.ThrowIfNull(trial);
-        return budget.At is { } at ? $"{Net(budget, at, new(trial.Units, trial.Crop.Bushel))} {Chance(budget, at)}".TrimEnd() : null;
+        if (budget.At is not { } at)
+        {
+            return null;
+        }
+
+        var text = new MoneyText(trial.Units, trial.Crop.Bushel);
+        var alone = budget.Response is { Comparisons: > 1 } ? ", by itself," : "";
+        var chance = at.Pays is { } pays ? $" The chance that it pays{alone} is {Percent(pays)}." : "";
+        return $"{budget.Treatment.Label} against {budget.Baseline.Label}, after its cost: {Worth(at, text)}{Range(budget, at, text)}.{chance}";
     }
 
     private static string Cost(PairBudget budget, MoneyText text) => budget.Cost.PerHectare switch
@@ -76,13 +84,14 @@ public static class MoneyWords
         _ => $"At {price} net it takes {text.Of(breakEven)} more grain to pay for that.",
     };
 
-    private static string Net(PairBudget budget, MoneyPoint at, MoneyText text)
-    {
-        var range = at is { Low: { } low, High: { } high } && budget.Response is { } response
-            ? $" ({response.Level} interval {NumberText.Range(text.Value(low), text.Value(high), value => NumberText.Difference(value, 2))}{Together(response.Comparisons)})"
-            : "";
-        return $"After its cost the yield difference found with {budget.Treatment.Label} against {budget.Baseline.Label} is worth {NumberText.Difference(text.Value(at.Net), 2)} {text.AreaUnit(at.Net.Currency)}{range}.";
-    }
+    private static string Net(PairBudget budget, MoneyPoint at, MoneyText text) =>
+        $"After its cost the yield difference found with {budget.Treatment.Label} against {budget.Baseline.Label} is worth {Worth(at, text)}{Range(budget, at, text)}.";
+
+    private static string Worth(MoneyPoint at, MoneyText text) => $"{NumberText.Difference(text.Value(at.Net), 2)} {text.AreaUnit(at.Net.Currency)}";
+
+    private static string Range(PairBudget budget, MoneyPoint at, MoneyText text) => at is { Low: { } low, High: { } high } && budget.Response is { } response
+        ? $" ({response.Level} interval {NumberText.Range(text.Value(low), text.Value(high), value => NumberText.Difference(value, 2))}{Together(response.Comparisons)})"
+        : "";
 
     private static string? Chance(PairBudget budget, MoneyPoint at) =>
         at is { Pays: { } pays, PaysWithMargin: { } margin } && budget.AboveZero is { } above
@@ -93,8 +102,8 @@ public static class MoneyWords
     private static string Together(int comparisons) => comparisons switch
     {
         1 => "",
-        2 => ", wide enough for both comparisons at once",
-        _ => $", wide enough for all {NumberText.Count(comparisons)} comparisons at once",
+        2 => ", for both comparisons at once",
+        _ => $", for all {NumberText.Count(comparisons)} comparisons at once",
     };
 
     // Without an added cost there is nothing to be repaid with a margin.

@@ -14,7 +14,7 @@ public static class StarterWords
     public const string OrificeLimits = "The pressure follows the orifice law: flow goes as the square root of pressure. It does not hold across check valves nor for viscous products; the catch test decides.";
 
     /// <summary>How an amount and a limit are compared.</summary>
-    public const string Compared = "An amount is rounded as the limit is printed before the two are compared, as the sources do: 7.92 and 8.04 lb both meet a limit of 8. At the limit means just that.";
+    public const string Compared = "An amount is rounded as the limit is printed before the two are compared, as Kansas State University does: 7.92 and 8.04 lb both meet its limit of 8.";
 
     /// <summary>What the salt index says and what it does not.</summary>
     public const string SaltRanking = "For equal weights, sodium nitrate being 100. The index ranks products; it does not predict a loss of stand.";
@@ -85,7 +85,7 @@ public static class StarterWords
     {
         ArgumentNullException.ThrowIfNull(flow);
         var text = $"{Name(flow)}, {Placements.NameOf(flow.Placement)}{(flow.IsTotal ? ", run through the same outlets" : "")}: {RateText.Flow(flow.PerRow, units)} a row at {RateText.Speed(flow.Settings.Speed, units)}";
-        text += flow.Outlets.Length > 1 ? $", {string.Join(" and ", flow.Outlets.Select(outlet => NumberText.Figures(outlet.MillilitersPerMinute, 3)))} mL/min from its {NumberText.Count(flow.Outlets.Length)} outlets." : ".";
+        text += flow.Outlets.Length > 1 ? $", {Outlets(flow)} from its {NumberText.Count(flow.Outlets.Length)} outlets." : ".";
         if (flow is { WaterFactor: { } factor, WaterPerRow: { } water })
         {
             text += $" With water through the same outlets, set {RateText.Flow(water, units)} ({NumberText.Number(factor, 2)} times); a positive-displacement pump needs no such correction.";
@@ -95,6 +95,27 @@ public static class StarterWords
             ? $"{text} A quarter more speed at the same rate needs {RateText.Pressure(more, units)} in place of {RateText.Pressure(now, units)}."
             : text;
     }
+
+    /// <summary>What each outlet of a row gives: <c>115 and 172 mL/min</c>.</summary>
+    public static string Outlets(StreamFlow flow)
+    {
+        ArgumentNullException.ThrowIfNull(flow);
+        return $"{string.Join(" and ", flow.Outlets.Select(outlet => NumberText.Figures(outlet.MillilitersPerMinute, 3)))} mL/min";
+    }
+
+    /// <summary>The pressure now and at more speed, in few words; null without a pressure.</summary>
+    public static string? Pressure(StreamFlow flow, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(flow);
+        return flow is { Settings.Pressure: { } now, PressureForQuarterMore: { } more }
+            ? $"{RateText.Pressure(now, units)}, a quarter faster {RateText.Pressure(more, units)}"
+            : null;
+    }
+
+    /// <summary>What water stands for and when not.</summary>
+    /// <param name="factor">How many times the liquid's flow it flows.</param>
+    public static string Water(double factor) =>
+        $"Water runs {NumberText.Number(factor, 2)} times as fast through the same outlets at the same pressure; a positive-displacement pump needs no such correction.";
 
     private static string Against(ScreenLine line, UnitSystem units) => (line.Verdict, line.Limit!.PoundsPerAcre) switch
     {

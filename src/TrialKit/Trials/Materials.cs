@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using TrialKit.Quantities;
 
 namespace TrialKit.Trials;
 
 /// <summary>The materials that limits and salt indices speak of.</summary>
 /// <remarks>Analyses are the usual ones of the trade; densities as printed in extension tables (pounds per U.S. gallon). A product's own label overrides both.</remarks>
-public static class Materials
+public static partial class Materials
 {
     /// <summary>Every material.</summary>
     public static ImmutableArray<Material> All { get; } =
@@ -80,8 +81,12 @@ public static class Materials
         (material.Analysis.N, material.Analysis.P2O5, material.Analysis.K2O) == (analysis.N, analysis.P2O5, analysis.K2O);
 
     // Words are set between spaces, so that only whole ones are found: the material urea is not within a name such as ureaform.
+    // A hyphen beside a letter sets words apart too, as in UAN-30; one between figures belongs to a grade.
     private static string Words(string text) =>
-        $" {string.Join(' ', text.ToUpperInvariant().Split([' ', ',', ';', '(', ')', '/', '%', '+', '&'], StringSplitOptions.RemoveEmptyEntries))} ";
+        $" {string.Join(' ', LetterHyphen().Replace(text.ToUpperInvariant(), " ").Split([' ', ',', ';', '(', ')', '/', '%', '+', '&'], StringSplitOptions.RemoveEmptyEntries))} ";
+
+    [GeneratedRegex(@"(?<=\p{L})-|-(?=\p{L})", RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex LetterHyphen();
 
     private static Material Dry(string name, string analysis, params ImmutableArray<string> others) => new(name, others, Analysis(analysis), Density: null, DensityNote: null);
 
