@@ -57,19 +57,23 @@ internal static class StarterPart
             new("Placement"),
             new("Per area", Alignment: ColumnAlignment.Right),
             new("Along the row", Alignment: ColumnAlignment.Right),
-            new("Weight", Alignment: ColumnAlignment.Right),
+            .. units == UnitSystem.Us ? [new TableColumn("On a foot", "mL", ColumnAlignment.Right)] : Array.Empty<TableColumn>(),
+            new("Weight", units == UnitSystem.Us ? "lb/ac" : "kg/ha", ColumnAlignment.Right),
         ],
         [
             .. from treatment in review.Treatments
                from total in treatment.Placements
                from placed in total.Products
                select TableRow.Of(
+               [
                    treatment.Treatment.Label,
                    placed.Product.Name,
                    placed.Share < 1 ? $"{Placements.NameOf(placed.Placement)}, {NumberText.Percent(placed.Share)}" : Placements.NameOf(placed.Placement),
                    Whole(RateText.PerArea(placed.Rate, units)),
-                   RateText.OnAFoot(placed.Row, units) is { } foot ? $"{Whole(RateText.AlongRow(placed.Row, units))}, {Whole(foot)}" : Whole(RateText.AlongRow(placed.Row, units)),
-                   placed.Weight is { } weight ? Whole(RateText.PerArea(weight, units)) : NumberText.Dash),
+                   Whole(RateText.AlongRow(placed.Row, units)),
+                   .. units == UnitSystem.Us ? [placed.Row.IsVolume ? NumberText.Figures(placed.Row.ThousandthsPerFoot, 3) : NumberText.Dash] : Array.Empty<string>(),
+                   placed.Weight is { } weight ? NumberText.Figures(units == UnitSystem.Us ? weight.PerAcreUs : weight.PerHectare, 3) : NumberText.Dash,
+               ]),
         ],
         $"Along the row: for rows {RateText.Spacing(review.Site.RowSpacing, units)} apart. A 2x2x2 placement shares its amount between two bands.");
 

@@ -121,7 +121,7 @@ public static class StarterWords
     {
         (_, 0) => "where none is the limit",
         (ScreenVerdict.Over, _) => $"over the {RateText.Limit(line.Limit, units)}",
-        (ScreenVerdict.AtLimit, _) => $"when rounded as it is printed at the {RateText.Limit(line.Limit, units)}",
+        (ScreenVerdict.AtLimit, _) => $"at the {RateText.Limit(line.Limit, units)}",
         _ => $"under the {RateText.Limit(line.Limit, units)}",
     };
 
@@ -150,11 +150,11 @@ public static class StarterWords
         ];
     }
 
-    private static string List(IReadOnlyList<string> names) => names.Count < 2 ? string.Concat(names) : $"{string.Join(", ", names.SkipLast(1))} and {names[^1]}";
+    private static string List(string[] names) => names.Length < 2 ? string.Concat(names) : $"{string.Join(", ", names.SkipLast(1))} and {names[^1]}";
 
     private static string Terms(ScreenLine line) => string.Join(
         ", ",
-        new[] { line.Limit!.Crop, line.Limit.Soil == LimitSoil.Any ? null : line.Limit.SoilWords, line.Reason, line.Limit.IsFromMemory ? "value from memory" : null }.OfType<string>());
+        new[] { line.Limit!.Crop, line.Limit.Soil == LimitSoil.Any ? null : line.Limit.SoilWords, line.Reason, line.Limit.IsFromMemory ? "value from memory" : null, line.Verdict == ScreenVerdict.AtLimit ? "the amount rounded as the limit is printed" : null }.OfType<string>());
 
     private static string Source(ScreenLine line) => line.Source.Year is { } year ? string.Create(CultureInfo.InvariantCulture, $"{line.Source.Name} of {year}") : line.Source.Name;
 

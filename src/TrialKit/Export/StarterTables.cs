@@ -115,6 +115,7 @@ public static class StarterTables
         ("outlets", "flow of each outlet of a row, mL/min, divided by spaces", row => string.Join(' ', row.Outlets.Select(outlet => outlet.MillilitersPerMinute.ToString("R", System.Globalization.CultureInfo.InvariantCulture)))),
         ("water_factor", "times the liquid's flow that water flows through the same orifice", row => row.WaterFactor),
         ("water_ml_per_min_per_row", "flow of water that stands for the liquid's", row => row.WaterPerRow?.MillilitersPerMinute),
+        ("kpa", "pressure now", row => row.Settings.Pressure?.Kilopascals),
         ("psi", "pressure now", row => row.Settings.Pressure?.PoundsForcePerSquareInch),
         ("psi_at_125_percent_speed", "pressure that a quarter more speed needs at the same rate, by the orifice law", row => row.PressureForQuarterMore?.PoundsForcePerSquareInch),
         ("caution", "stands over every line", Caution));
