@@ -32,6 +32,18 @@ public class WrittenTablesTests
     }
 
     [Fact]
+    public void Tables_OfWhatIsNearTheSeed_CarryTheCautionOnEveryLine()
+    {
+        var tables = ResultTables.Of(TrialAnalysisTests.Example("starter-placement")).Where(table => table.Name.StartsWith("starter-", StringComparison.Ordinal)).ToArray();
+
+        Assert.Equal(["starter-products", "starter-nutrients", "starter-screen", "starter-salt-index", "starter-flow", "starter-catch", "starter-cautions"], tables.Select(table => table.Name));
+        Assert.All(tables.Where(table => table.Name is not ("starter-salt-index" or "starter-cautions")), table => Assert.All(table.Rows, row => Assert.Contains(TrialKit.Starter.StarterCautions.LabelFirst, row)));
+        var screen = tables.Single(table => table.Name == "starter-screen");
+        var note = screen.Columns.Select(column => column.Name).ToList().IndexOf("source_note");
+        Assert.All(TrialKit.Starter.LimitSources.All, source => Assert.Contains(screen.Rows, row => Equals(row[note], source.Note)));
+    }
+
+    [Fact]
     public void Csv_NumbersTextAndNothing_AreWrittenSoThatTheyComeBack()
     {
         var table = ResultTable.Of<double>("case", "a row", [0.1 + 0.2, -1e-300], ("number", "a number", value => value), ("text", "a text", _ => "a, \"b\""), ("nothing", "nothing", _ => null), ("flag", "a flag", _ => true));
