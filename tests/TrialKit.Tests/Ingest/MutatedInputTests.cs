@@ -49,7 +49,7 @@ public class MutatedInputTests
     {
         using var folder = TrialFolder.Sound().Write("trial.toml", "title = " + new string('[', 200_000));
 
-        Assert.Equal(["trial.toml:1:73: error TK224: brackets within brackets go more than 64 deep; a line such as key = \"value\" or [section] was expected"], folder.Problems().Take(1));
+        Assert.Equal(["trial.toml:1:73: error TK226: brackets within brackets go more than 64 deep; a line such as key = \"value\" or [section] was expected"], folder.Problems().Take(1));
     }
 
     /// <summary>Cases that undid the reader once.</summary>

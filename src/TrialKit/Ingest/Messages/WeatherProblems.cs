@@ -35,7 +35,7 @@ internal static class WeatherProblems
         $"{Wording.Quote(column)} of {Wording.Date(day)} failed the station's quality check {Wording.Quote(flag)}, so the day counts as missing", "a value that passed was expected");
 
     public static Problem SeveralStations(ProblemLocation at, IReadOnlyList<string> stations) => Error("TK410", at,
-        $"a second station begins here; the file holds {Stations(stations)}", $"one of them was expected to be chosen, such as station = \"{stations[0]}\" under [weather]");
+        $"a second station begins here; the file holds {Stations(stations)}", $"one of them was expected to be chosen, such as station = \"{Wording.OneLine(stations[0])}\" under [weather]");
 
     public static Problem NotStationLine(ProblemLocation at, string text) => Error("TK411", at,
         $"{Wording.Quote(text)} does not fit a station's file", "a station, a date, an element and its values in tenths of a degree Celsius were expected");
