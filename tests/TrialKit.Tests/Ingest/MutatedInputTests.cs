@@ -1,5 +1,6 @@
 using System.Globalization;
 using TrialKit.Fuzz;
+using TrialKit.Ingest;
 
 namespace TrialKit.Tests.Ingest;
 
@@ -66,13 +67,34 @@ public class MutatedInputTests
         Assert.True(problem is { Code: "TK201", Location.Line: 7 }, $"{name}: {problem}");
     }
 
+    /// <summary>A length with a slip in it leads to a ratio whose interval no number can hold: it is said, and no table holds it.</summary>
+    [Fact]
+    public void Analyse_LengthThatIsASlip_GivesFiniteNumbersOnly()
+    {
+        using var folder = TrialFolder.Sound().Replace("stand-counts.csv", "A2,1,2026-05-20,17.424", "A2,1,2026-05-20,1000000");
+
+        var analysis = TrialAnalysis.Of(folder.Read().Trial!);
+
+        Assert.Contains(analysis.Counts.SelectMany(counts => counts.Findings), finding => finding.Id == "counts-not-fitted");
+        TrialKit.Export.JsonResult.Write(analysis, [], Stream.Null);
+    }
+
+    [Theory]
+    [InlineData("XX\u001bEATTLE1")]
+    public void Read_StationOfControlCharacters_IsReportedOnOneLine(string station)
+    {
+        using var folder = TrialFolder.Empty().Write("a.csv", $"STATION,DATE,TMAX,TMIN\n{station},2012-05-01,60,40\nB,2012-05-02,60,40\n");
+
+        Assert.All(WeatherReader.Read(Path.Combine(folder.Path, "a.csv"), new WeatherOptions { Unit = "F" }).Problems, problem => Assert.DoesNotContain(problem.ToString(), character => char.IsControl(character)));
+    }
+
     [Fact]
     public void Read_LineOfBlanksInAStationsFile_IsNoRow()
     {
         var sound = File.ReadAllText(Path.Combine(ReferenceData.Root, "weather", "seattle.dly"));
         using var folder = TrialFolder.Empty().Write("a.dly", sound + "   \n").Write("b.dly", sound);
 
-        Assert.Equal(TrialKit.Ingest.WeatherReader.Read(Path.Combine(folder.Path, "b.dly")).Series!.Days, TrialKit.Ingest.WeatherReader.Read(Path.Combine(folder.Path, "a.dly")).Series!.Days);
+        Assert.Equal(WeatherReader.Read(Path.Combine(folder.Path, "b.dly")).Series!.Days, WeatherReader.Read(Path.Combine(folder.Path, "a.dly")).Series!.Days);
     }
 
     [Fact]
