@@ -76,8 +76,9 @@ internal sealed class TableFlow(Table table, double width, double height)
         var room = width - (gaps * tightGap);
         if (least.Sum() <= room)
         {
+            // Where every cell is one word, none wishes for more.
             var wish = natural.Zip(least, (wide, narrow) => wide - narrow).ToArray();
-            var share = (room - least.Sum()) / wish.Sum();
+            var share = wish.Sum() > 0 ? (room - least.Sum()) / wish.Sum() : 0;
             return (Edges([.. least.Zip(wish, (narrow, more) => narrow + (share * more))], tightGap), size);
         }
 

@@ -34,16 +34,14 @@ internal static class AnswersPart
             return null;
         }
 
+        var tone = Math.Max(1, TreatmentTones.Of(analysis.Trial)[pair.Treatment]);
         var rows = told.Select(entry => new ForestRow(entry.Measure.Measure.Label, Text(entry.Measure.Measure, entry.Contrast), Mark(entry.Contrast)));
         var sentences = told.Select(entry => VerdictSentence.Of(entry.Measure.Measure, entry.Contrast, TrialWords.Replicates(analysis.Trial)));
-        return new(new ForestOfMeasuresFigure($"less with {Brief.Of(pair.Treatment.Label, 24)}", "more", [.. rows], string.Join(" ", sentences)), $"Headline differences, {pair}", Note: "Each measure has a scale of its own; bars are intervals.")
+        return new(new ForestOfMeasuresFigure($"less with {Brief.Of(pair.Treatment.Label, 24)}", "more", [.. rows], string.Join(" ", sentences), tone), $"Headline differences, {pair}", Note: "Each measure has a scale of its own; bars are intervals.")
         {
-            Name = $"forest-{FileName(pair.Treatment.Name)}-{FileName(pair.Baseline.Name)}",
+            Name = FigureName.Of("forest", pair),
         };
     }
-
-    // Names may hold anything; a file's name holds letters and digits.
-    private static string FileName(string name) => string.Concat(name.Trim().ToLowerInvariant().Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '-'));
 
     private static MarkedSentence Sentence(Measure measure, Contrast contrast, TrialAnalysis analysis) =>
         new(VerdictSentence.Of(measure, contrast, TrialWords.Replicates(analysis.Trial)), Mark(contrast));

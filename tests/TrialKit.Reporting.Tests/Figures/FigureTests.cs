@@ -17,6 +17,18 @@ public class FigureTests
         Assert.Equal(svg, Svg(Gallery.Figures()[index]));
         Assert.Contains(XDocument.Parse(svg).Descendants(), element => element.Name.LocalName == "text");
         Assert.Contains("font-family=\"IBM Plex Sans, sans-serif", svg, StringComparison.Ordinal);
+        Assert.DoesNotContain(" d=\"\"", svg, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WriteSvg_PairedDifferences_ShowsEveryPair()
+    {
+        var svg = Svg(new PairedDifferencesFigure("a", "b", [new("1", 1.5), new("2", -2), new("3", 0.25), new("4", null)], null, "", "", 1, "alt"));
+
+        var touches = XDocument.Parse(svg).Descendants()
+            .Where(element => (string?)element.Attribute("stroke-linecap") == "round")
+            .Sum(element => ((string?)element.Attribute("d"))!.Count(letter => letter == 'M'));
+        Assert.Equal(3, touches);
     }
 
     [Theory]
