@@ -119,7 +119,7 @@ internal static class AnswerPage
                 : ("The treatments against each other", "less with the first", "more");
         yield return new Heading(2, heading);
         var told = Chosen(answers, draft.Answers);
-        MarkedSentence[] sentences = [.. told.Select(answer => Sentence(answer, analysis, label))];
+        MarkedSentence[] sentences = [.. told.Select(answer => AnswersPart.Sentence(answer.Measure, answer.Contrasts, trial, label))];
         if (Array.Exists(sentences, sentence => sentence.Mark is not null))
         {
             yield return new MarkedSentences(sentences, left, right);
@@ -169,24 +169,6 @@ internal static class AnswerPage
         var place = Array.IndexOf(Spoken, measure.Id);
         return place >= 0 ? place : measure is { IsHeadline: true, Kind: MeasureKind.Other } ? Spoken.Length : null;
     }
-
-    // One sentence a measure, whatever the number of treatments.
-    private static MarkedSentence Sentence(Answer answer, TrialAnalysis analysis, int label)
-    {
-        var replicates = TrialWords.Replicates(analysis.Trial);
-        if (answer.Contrasts is [var contrast])
-        {
-            return new(VerdictSentence.Of(answer.Measure, contrast, replicates), AnswersPart.Mark(contrast));
-        }
-
-        return answer.Contrasts.All(each => each is { Verdict: Verdict.NotShown, Detectable: not null })
-            ? new(PageWords.NoneShown(answer.Measure, answer.Contrasts, replicates))
-            : new(PageWords.Several(answer.Measure, answer.Contrasts, each => Name(each, analysis.Trial, label), replicates));
-    }
-
-    private static string Name(Contrast contrast, StripTrial trial, int label) => trial.Design.Control is not null
-        ? Brief.Of(contrast.Treatment.Label, label)
-        : $"{Brief.Of(contrast.Treatment.Label, label)} against {Brief.Of(contrast.Baseline.Label, label)}";
 
     /// <summary>Emergence on the calendar, and the differences strip by strip of the weightiest measure; null where there is neither.</summary>
     private static PanelsFigure? Picture(TrialAnalysis analysis, TreatmentTones tones)
