@@ -17,6 +17,7 @@ internal static class AnswerPage
     private const double EmergenceShare = 1.5;
     private const int ReservedForNotShown = 2;
     private const int MostNamed = 6;
+    private const int MostWorths = 4;
     private const int WholeTexts = 260;
     private const int MostOfADoubt = 170;
 
@@ -54,12 +55,12 @@ internal static class AnswerPage
     {
         var answers = Ordered(analysis);
         var picture = Picture(analysis, tones);
-        string[] worth = [.. analysis.Money.Select(budget => MoneyWords.Answer(budget, analysis.Trial)).OfType<string>()];
+        var worth = MoneyWords.Answers(analysis.Money, analysis.Trial, MostWorths);
         var doubts = (Told: FindingNotes.FieldDoubts(analysis).ToArray(), All: FindingNotes.Doubts(analysis).Count());
         return new([.. Drafts.Select(draft => (IReadOnlyList<Block>)[.. Page(analysis, draft, answers, picture, worth, doubts)])]);
     }
 
-    private static IEnumerable<Block> Page(TrialAnalysis analysis, PageDraft draft, Answer[] answers, PanelsFigure? picture, string[] worth, (Func<int, Note>[] Told, int All) doubts)
+    private static IEnumerable<Block> Page(TrialAnalysis analysis, PageDraft draft, Answer[] answers, PanelsFigure? picture, string? worth, (Func<int, Note>[] Told, int All) doubts)
     {
         var trial = analysis.Trial;
         yield return new Heading(1, Brief.Of(trial.Title, draft.Letters));
@@ -80,9 +81,9 @@ internal static class AnswerPage
             yield return new FigureBlock(picture, Height: Math.Max(least, PictureHeight), Note: PageWords.Picture(trial.Design.Layout == Layout.Pairs)) { LeastHeight = least };
         }
 
-        foreach (var sentence in worth.Take(draft.Worths))
+        if (worth is not null && draft.TellsWorth)
         {
-            yield return new Paragraph(RichText.Of("Worth: ", Emphasis.Strong).Then(sentence));
+            yield return new Paragraph(RichText.Of("Worth: ", Emphasis.Strong).Then(worth));
         }
 
         foreach (var doubt in doubts.Told.Take(draft.Doubts))
@@ -90,7 +91,7 @@ internal static class AnswerPage
             yield return doubt(draft.DoubtLetters);
         }
 
-        if (PageWords.More(worth.Length - draft.Worths, doubts.All - Math.Min(doubts.Told.Length, draft.Doubts)) is { } more)
+        if (PageWords.More(worth is not null && !draft.TellsWorth, doubts.All - Math.Min(doubts.Told.Length, draft.Doubts)) is { } more)
         {
             yield return new Paragraph(more, TextSize.Small);
         }
@@ -119,7 +120,7 @@ internal static class AnswerPage
                 : ("The treatments against each other", "less with the first", "more");
         yield return new Heading(2, heading);
         var told = Chosen(answers, draft.Answers);
-        MarkedSentence[] sentences = [.. told.Select(answer => AnswersPart.Sentence(answer.Measure, answer.Contrasts, trial, label))];
+        MarkedSentence[] sentences = [.. told.Select(answer => AnswersPart.Sentence(answer.Measure, answer.Contrasts, trial, label, draft.Compared))];
         if (Array.Exists(sentences, sentence => sentence.Mark is not null))
         {
             yield return new MarkedSentences(sentences, left, right);
@@ -215,8 +216,11 @@ internal static class AnswerPage
 
     private sealed record PageDraft(int Answers, int Doubts, int Letters = WholeTexts)
     {
-        /// <summary>How many differences are told the worth of.</summary>
-        public int Worths => Math.Min(Doubts, 1);
+        /// <summary>Whether it says what the differences are worth.</summary>
+        public bool TellsWorth => Doubts > 0;
+
+        /// <summary>The most comparisons of one outcome of a measure that are named.</summary>
+        public int Compared => Letters == WholeTexts ? 6 : 3;
 
         /// <summary>The letters of a doubt; all of it stands under the doubts.</summary>
         public int DoubtLetters => Math.Min(Letters, MostOfADoubt);

@@ -12,6 +12,7 @@ namespace TrialKit.Reporting.Report;
 internal static class AnswersPart
 {
     private const int WholeLabels = 120;
+    private const int MostInWords = 11;
 
     public static IEnumerable<Block> Of(TrialAnalysis analysis)
     {
@@ -24,13 +25,13 @@ internal static class AnswersPart
         yield return new Heading(2, "The answers in words");
         if (analysis.ComparedPairs.ToArray() is [var pair])
         {
-            yield return new MarkedSentences([.. told.Select(measure => Sentence(measure.Measure, measure.Contrasts, analysis.Trial, WholeLabels))], $"less with {Brief.Of(pair.Treatment.Label, 40)}", "more");
+            yield return new MarkedSentences([.. told.Select(measure => Sentence(measure.Measure, measure.Contrasts, analysis.Trial, WholeLabels, MostInWords))], $"less with {Brief.Of(pair.Treatment.Label, 40)}", "more");
             yield break;
         }
 
         foreach (var measure in told)
         {
-            yield return new Paragraph(Sentence(measure.Measure, measure.Contrasts, analysis.Trial, WholeLabels).Text);
+            yield return new Paragraph(Sentence(measure.Measure, measure.Contrasts, analysis.Trial, WholeLabels, MostInWords).Text);
         }
     }
 
@@ -39,7 +40,8 @@ internal static class AnswersPart
     /// <param name="contrasts">Its comparisons, one or more.</param>
     /// <param name="trial">The trial.</param>
     /// <param name="label">The most letters of a treatment's label.</param>
-    public static MarkedSentence Sentence(Measure measure, ImmutableArray<Contrast> contrasts, StripTrial trial, int label)
+    /// <param name="most">The most comparisons of one outcome that are named.</param>
+    public static MarkedSentence Sentence(Measure measure, ImmutableArray<Contrast> contrasts, StripTrial trial, int label, int most)
     {
         var replicates = TrialWords.Replicates(trial);
         if (contrasts is [var contrast])
@@ -49,7 +51,7 @@ internal static class AnswersPart
 
         return contrasts.All(each => each is { Verdict: Verdict.NotShown, Detectable: not null })
             ? new(PageWords.NoneShown(measure, contrasts, replicates))
-            : new(PageWords.Several(measure, contrasts, each => Name(each, trial, label), replicates));
+            : new(PageWords.Several(measure, contrasts, each => Name(each, trial, label), replicates, most));
     }
 
     /// <summary>The headline differences of two treatments around one zero line.</summary>

@@ -51,20 +51,26 @@ internal static class PageWords
     /// <param name="contrasts">The comparisons, two or more.</param>
     /// <param name="name">How a comparison is called.</param>
     /// <param name="replicates">What a replicate is called, such as <c>blocks</c>.</param>
-    public static RichText Several(Measure measure, ImmutableArray<Contrast> contrasts, Func<Contrast, string> name, string replicates)
+    /// <param name="most">The most comparisons of one outcome that are named; of more, the largest differences.</param>
+    public static RichText Several(Measure measure, ImmutableArray<Contrast> contrasts, Func<Contrast, string> name, string replicates, int most)
     {
         var words = MeasureWords.Of(measure);
         var intervals = contrasts.Select(contrast => contrast.Interval).OfType<Interval>().ToArray();
         var text = AmountText.For(measure, contrasts.Select(contrast => Math.Abs(contrast.Difference)).Concat(intervals.Select(interval => Math.Max(Math.Abs(interval.Low), Math.Abs(interval.High)))).Max());
         var unshown = contrasts.Where(contrast => contrast is { Verdict: not Verdict.Shown, Interval: not null }).ToArray();
         var untested = contrasts.Where(contrast => contrast.Interval is null).ToArray();
+        var shown = contrasts.Where(contrast => contrast.Verdict == Verdict.Shown).ToArray();
+        var told = shown.Length <= most ? shown : [.. shown.OrderByDescending(contrast => Math.Abs(contrast.Difference)).Take(most)];
         string[] parts =
         [
-            .. contrasts.Where(contrast => contrast.Verdict == Verdict.Shown).Select(contrast => $"{text.Directed(contrast.Difference, words)} with {name(contrast)} ({text.Range(contrast.Interval!.Value.Low, contrast.Interval.Value.High, words)})"),
-            .. unshown.Length > 0 ? [$"not shown with {Listed([.. unshown.Select(name)])} ({Reach()})"] : Array.Empty<string>(),
-            .. untested.Length > 0 ? [$"not tested with {Listed([.. untested.Select(name)])}"] : Array.Empty<string>(),
+            .. told.Select(contrast => $"{text.Directed(contrast.Difference, words)} with {name(contrast)} ({text.Range(contrast.Interval!.Value.Low, contrast.Interval.Value.High, words)})"),
+            .. shown.Length > told.Length ? [$"and {NumberText.CountWord(shown.Length - told.Length).ToLowerInvariant()} smaller ones shown"] : Array.Empty<string>(),
+            .. unshown.Length > 0 ? [$"not shown {Named(unshown)} ({Reach()})"] : Array.Empty<string>(),
+            .. untested.Length > 0 ? [$"not tested {Named(untested)}"] : Array.Empty<string>(),
         ];
         return RichText.Of($"{measure.Label}: ", Emphasis.Strong).Then($"{string.Join(", ", parts)}.");
+
+        string Named(Contrast[] group) => group.Length <= most ? $"with {Listed([.. group.Select(name)])}" : $"in {NumberText.CountWord(group.Length).ToLowerInvariant()} comparisons";
 
         string Reach()
         {
@@ -77,11 +83,13 @@ internal static class PageWords
     }
 
     /// <summary>What of worths and doubts stands on other pages; null where the page has all.</summary>
-    public static string? More(int worths, int doubts)
+    /// <param name="worth">Whether the page leaves the worth out.</param>
+    /// <param name="doubts">How many doubts it leaves out.</param>
+    public static string? More(bool worth, int doubts)
     {
         string[] parts =
         [
-            .. worths > 0 ? [$"{NumberText.CountWord(worths)} more {(worths == 1 ? "worth" : "worths")} under What the difference is worth"] : Array.Empty<string>(),
+            .. worth ? ["What it is worth stands under What the difference is worth"] : Array.Empty<string>(),
             .. doubts > 0 ? [$"{NumberText.CountWord(doubts)} more {(doubts == 1 ? "doubt" : "doubts")} under Doubts and notes"] : Array.Empty<string>(),
         ];
         return parts.Length == 0 ? null : string.Join("; ", parts.Select((part, i) => i == 0 ? part : char.ToLowerInvariant(part[0]) + part[1..])) + ".";
