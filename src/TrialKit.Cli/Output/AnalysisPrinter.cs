@@ -34,6 +34,12 @@ internal static class AnalysisPrinter
 
         EmergenceReviewPrinter.Print(analysis, terminal);
         Strips(analysis, terminal);
+        if (analysis.Heat is { } heat)
+        {
+            terminal.WriteWrapped($"Heat: {HeatWords.Method(heat)}", indent: 0);
+            terminal.Out.WriteLine();
+        }
+
         SpotPrinter.Print(analysis, terminal);
         if (analysis.Starter is { } starter)
         {
