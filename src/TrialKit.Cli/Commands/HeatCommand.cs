@@ -128,7 +128,8 @@ internal static class HeatCommand
     private static HeatSeries Series(HeatTally tally, UnitSystem units) => new(
         tally.Method.Name,
         tally.Unit(units),
-        [.. tally.Days.Select(day => day.IsComplete ? tally.In(day.Sum, units) : (double?)null)],
+        [.. tally.Days.Select(day => tally.In(day.Sum, units))],
+        tally.Days.Count(day => day.IsComplete),
         (tally.IsComplete ? "" : "at least ") + NumberText.Number(tally.In(tally.Total, units), 0));
 
     private static string? Filled(HeatTally[] tallies) => tallies.Max(tally => tally.Filled.Count()) is > 0 and var filled

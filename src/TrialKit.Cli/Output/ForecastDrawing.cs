@@ -45,7 +45,7 @@ internal static class ForecastDrawing
 
     private static HeatFigure OfOne(ForecastPlan plan, EmergenceForecast forecast, string words)
     {
-        HeatEvent?[] events = [Event(forecast.Low, "earliest emergence"), Event(forecast.Mid, "emergence"), Event(forecast.High, "latest emergence")];
+        HeatEvent?[] events = [Event(forecast.Low, "earliest"), Event(forecast.Mid, "middle"), Event(forecast.High, "latest")];
         var shown = forecast.High is { } high ? Math.Max(2, high.Date.DayNumber - forecast.Clock.Days[0].Date.DayNumber + 2) : forecast.Clock.Days.Length;
         return new(
             "F-days",
@@ -56,5 +56,7 @@ internal static class ForecastDrawing
 
     private static HeatEvent? Event(ForecastDate? date, string text) => date is null
         ? null
-        : new(date.Date, string.Create(CultureInfo.InvariantCulture, $"{text} ({ForecastWords.Kind(date.Kind)}{(date.RestsOn.Uncertain == 0 ? "" : $"; {date.RestsOn.Uncertain} of {date.RestsOn.All} days not observed")})"));
+        : new(date.Date, date.RestsOn.Uncertain == 0
+            ? $"{text} emergence"
+            : string.Create(CultureInfo.InvariantCulture, $"{text}: {date.RestsOn.Uncertain} of {date.RestsOn.All} days not observed"));
 }

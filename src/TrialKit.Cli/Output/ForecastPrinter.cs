@@ -33,8 +33,8 @@ internal static class ForecastPrinter
         }
 
         var cautions = forecasts
-            .SelectMany(each => PlantingCautions.Of(plan.Crop, plan.Days, each.Planted, plan.Depth), (each, finding) => (each.Planted, Finding: finding))
-            .GroupBy(entry => entry.Finding.Id, StringComparer.Ordinal);
+            .SelectMany(each => PlantingCautions.Of(plan.Crop, plan.Days, each.Planted, plan.Depth), (each, caution) => (each.Planted, caution.Finding, caution.Kind))
+            .GroupBy(entry => (entry.Finding.Id, entry.Kind));
         foreach (var kind in cautions)
         {
             var dates = kind.Select(entry => entry.Planted).ToArray();

@@ -3,7 +3,7 @@ using TrialKit.Reporting.Document;
 
 namespace TrialKit.Reporting.Figures;
 
-/// <summary>Sums of heat by several methods side by side, each named at its end; methods of one unit share a panel. A line stops at the first missing day.</summary>
+/// <summary>Sums of heat by several methods side by side, each named at its end; methods of one unit share a panel. From the first missing day on a line is thin: the sum is then the least it can be.</summary>
 /// <param name="first">The first day.</param>
 /// <param name="series">The methods, with sums of the same days.</param>
 /// <param name="note">What is to be said of the days, such as how many are filled; null for nothing.</param>
@@ -60,11 +60,14 @@ public sealed class HeatMethodsFigure(DateOnly first, IReadOnlyList<HeatSeries> 
         chart.TicksBottom(Enumerable.Range(0, (days / step) + 1).Select(tick => ((double)(tick * step), NumberText.ShortDate(first.AddDays(tick * step)))));
         foreach (var member in members)
         {
-            chart.Line(Points(series[member]), FigureStyle.Tone(member + 1), LineWidth, FigureStyle.Stroke(member + 1));
+            (double X, double Y)[] points = [(0, 0), .. series[member].Sums.Select((sum, day) => (day + 1.0, sum))];
+            var (tone, stroke, complete) = (FigureStyle.Tone(member + 1), FigureStyle.Stroke(member + 1), series[member].Complete);
+            chart.Line(points.Take(complete + 1), tone, LineWidth, stroke);
+            chart.Line(points.Skip(complete), tone, FigureStyle.ThinStroke, stroke);
         }
 
         chart.Render(canvas);
-        var places = LabelSpread.Places([.. members.Select(member => (double)chart.Y(Last(series[member])?.Sum ?? 0))], LabelHeight, data.Top, data.Bottom);
+        var places = LabelSpread.Places([.. members.Select(member => (double)chart.Y(series[member].Sums[^1]))], LabelHeight, data.Top, data.Bottom);
         for (var i = 0; i < members.Length; i++)
         {
             var (tone, y) = (FigureStyle.Tone(members[i] + 1), (float)places[i]);
@@ -80,27 +83,21 @@ public sealed class HeatMethodsFigure(DateOnly first, IReadOnlyList<HeatSeries> 
 
     private (double Low, double High) Range(int[] members)
     {
-        var sums = members.SelectMany(member => series[member].Sums).OfType<double>().DefaultIfEmpty().ToArray();
+        var sums = members.SelectMany(member => series[member].Sums).ToArray();
         return (Math.Min(0, sums.Min()), Math.Max(1, sums.Max()) * 1.05);
     }
 
     private static double Share(int lines) => PanelShare + (LabelShare * lines);
 
-    private static IEnumerable<(double X, double Y)> Points(HeatSeries one) =>
-        one.Sums.TakeWhile(sum => sum is not null).Select((sum, day) => (day + 1.0, sum!.Value)).Prepend((0.0, 0.0));
-
-    private static (int Day, double Sum)? Last(HeatSeries one) =>
-        one.Sums.TakeWhile(sum => sum is not null).Select((sum, day) => ((int Day, double Sum)?)(day, sum!.Value)).LastOrDefault();
-
     private static IReadOnlyList<HeatSeries> Check(IReadOnlyList<HeatSeries> series)
     {
         ArgumentNullException.ThrowIfNull(series);
-        if (series.Count == 0 || series[0].Sums.Count == 0 || series.Any(each => each.Sums.Count != series[0].Sums.Count))
+        if (series.Count == 0 || series[0].Sums.Count == 0 || series.Any(each => each.Sums.Count != series[0].Sums.Count || each.Complete < 0 || each.Complete > each.Sums.Count))
         {
-            throw new ArgumentException("Methods are drawn of one day or more, each of the same days.", nameof(series));
+            throw new ArgumentException("Methods are drawn of one day or more, each of the same days, with none to all of them complete.", nameof(series));
         }
 
-        return series.FirstOrDefault(each => each.Sums.Any(sum => sum is { } value && !double.IsFinite(value))) is { } faulty
+        return series.FirstOrDefault(each => each.Sums.Any(sum => !double.IsFinite(sum))) is { } faulty
             ? throw new ArgumentException($"A sum of '{faulty.Name}' is not a finite number.", nameof(series))
             : series;
     }

@@ -63,11 +63,12 @@ public sealed class PlantingWindowFigure(IReadOnlyList<WindowRow> rows, string a
         float X(double day) => chart.X(day - first.DayNumber);
         pen.Ring(X(row.Planted.DayNumber), y, RingSize, FigureStyle.Control);
         var end = X(row.Planted.DayNumber) + RingSize;
-        for (var i = 0; row.Low is { } low && i < row.Kinds.Count; i++)
+        for (var (i, next) = (0, 0); row.Low is { } low && i < row.Kinds.Count; i = next)
         {
-            // Half a day to either side of noon; a hair more, so that days of one kind join.
-            end = X(low.DayNumber + i + 0.5);
-            DayKindMark.Box(pen, new SKRect(X(low.DayNumber + i - 0.5), y - (BarHeight / 2), end + 0.1f, y + (BarHeight / 2)), row.Kinds[i]);
+            // Days of one kind are one box, half a day to either side of their noons.
+            next = i + row.Kinds.Skip(i).TakeWhile(kind => kind == row.Kinds[i]).Count();
+            end = X(low.DayNumber + next - 0.5);
+            DayKindMark.Box(pen, new SKRect(X(low.DayNumber + i - 0.5), y - (BarHeight / 2), end, y + (BarHeight / 2)), row.Kinds[i]);
         }
 
         if (row.Mid is { } mid)

@@ -110,7 +110,7 @@ public static class ForecastWords
             var gathered = NumberText.Number(sums.Min(), 1) == NumberText.Number(sums.Max(), 1) ? NumberText.Number(sums.Max(), 1) : $"{NumberText.Number(sums.Min(), 1)} to {NumberText.Number(sums.Max(), 1)}";
             yield return alike.Key switch
             {
-                ({ } gap, _) => $"Planted {planted}: at least {gathered} F-days, incomplete, since {Day(gap)} is missing.",
+                ({ } gap, _) => $"Planted {planted}: at least {gathered} F-days, incomplete, since {Day(gap)} {(gap < days.LastObserved ? "is missing from the record" : "is covered by no record, forecast or normal")}.",
                 (_, true) => $"Planted {planted}: no temperatures on hand from planting on; those on hand are of {Day(days.Series.Days[0].Date)} to {Day(days.Series.Days[^1].Date)}.",
                 _ => $"Planted {planted}: not reached by {Day(group[0].LastDay!.Value)}, the last day on hand; {gathered} F-days gathered.",
             };

@@ -29,7 +29,7 @@ public sealed record TrialForecast(EmergenceForecast Planting, ImmutableArray<St
                select new StripForecast(strip.Strip, For(strip.Strip.Planted), strip.T50!.Days),
         ];
         var planting = For(trial.Planting.Date);
-        return new(planting, strips, [.. Compared(strips, days), .. Adjusted(need), .. Air(planting, days), .. PlantingCautions.Of(trial.Crop, days, trial.Planting.Date, trial.Planting.Depth)]);
+        return new(planting, strips, [.. Compared(strips, days), .. Adjusted(need), .. Air(planting, days), .. PlantingCautions.Of(trial.Crop, days, trial.Planting.Date, trial.Planting.Depth).Select(caution => caution.Finding)]);
 
         EmergenceForecast For(DateOnly planted)
         {
@@ -103,7 +103,7 @@ public sealed record TrialForecast(EmergenceForecast Planting, ImmutableArray<St
     };
 
     private static string Open(EmergenceForecast forecast) => forecast.Clock.Gap is { } gap
-        ? $"{Date(gap)} is missing"
+        ? $"{Date(gap)} is not on hand"
         : forecast.LastDay is { } last ? $"not reached in full by {Date(last)}" : "no day on hand";
 
     private static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

@@ -30,6 +30,9 @@ public sealed class ForecastDays
     /// <summary>The file of earlier years; null when no day is of it.</summary>
     public string? NormalsSource { get; private init; }
 
+    /// <summary>The last day that was observed, or filled among those that were; null when none was.</summary>
+    public DateOnly? LastObserved => entries.Where(entry => entry.Value.Kind is DayKind.Observed or DayKind.Filled).Select(entry => (DateOnly?)entry.Key).LastOrDefault();
+
     /// <summary>The fewest and the most years behind a normal day; null when no day is normal.</summary>
     public (int Fewest, int Most)? NormalYears => normals is not null && entries.Where(entry => entry.Value.Kind == DayKind.Normal).Select(entry => normals.YearsOf(entry.Key)).ToArray() is { Length: > 0 } years
         ? (years.Min(), years.Max())

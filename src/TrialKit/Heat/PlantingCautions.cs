@@ -20,7 +20,7 @@ public static class PlantingCautions
     /// <param name="days">The days on hand; a day of the air is said to tell of the soil only roughly, and a day that was not observed is not told as one that was.</param>
     /// <param name="planted">The planting day.</param>
     /// <param name="depth">The planting depth; null when not known.</param>
-    public static IEnumerable<Finding> Of(Crop crop, ForecastDays days, DateOnly planted, Length? depth)
+    public static IEnumerable<PlantingCaution> Of(Crop crop, ForecastDays days, DateOnly planted, Length? depth)
     {
         ArgumentNullException.ThrowIfNull(crop);
         ArgumentNullException.ThrowIfNull(days);
@@ -33,7 +33,7 @@ public static class PlantingCautions
         return Cold(isCorn, days, planted).Concat(Depth(isCorn, depth));
     }
 
-    private static IEnumerable<Finding> Cold(bool isCorn, ForecastDays days, DateOnly planted)
+    private static IEnumerable<PlantingCaution> Cold(bool isCorn, ForecastDays days, DateOnly planted)
     {
         var after = days.Series.Days.Where(day => day.Date.DayNumber - planted.DayNumber is >= 0 and <= InjuryDays).ToArray();
         if (after.Length == 0)
@@ -52,7 +52,7 @@ public static class PlantingCautions
                 DayKind.Filled => $"The {What(days, coldest.Date)} fell to {degrees} by interpolation",
                 _ => $"The {What(days, coldest.Date)} fell to {degrees}",
             };
-            yield return new("cold-after-planting", FindingWeight.Caution, $"{fall}, within two days of planting; near 40 F may injure corn that is taking up water (University of Minnesota).{AirNote(days, coldest.Date)}");
+            yield return new(new("cold-after-planting", FindingWeight.Caution, $"{fall}, within two days of planting; near 40 F may injure corn that is taking up water (University of Minnesota).{AirNote(days, coldest.Date)}"), days.KindOf(coldest.Date));
         }
 
         // The planting day and the next are 48 hours, the planting day alone is 24.
@@ -67,7 +67,7 @@ public static class PlantingCautions
                 DayKind.Filled => "was, by interpolation, below",
                 _ => "was below",
             };
-            yield return new("cool-after-planting", FindingWeight.Note, FormattableString.Invariant($"The {What(days, cold[0])} {below} 50 F within {hours} hours of planting ({cold[0]:yyyy-MM-dd}); {hours} hours above are advised (University of Nebraska).{AirNote(days, cold[0])}{(isCorn ? " Soil at 50 F or above at 4 inches and warming is advised for corn (Iowa State University)." : string.Empty)}"));
+            yield return new(new("cool-after-planting", FindingWeight.Note, FormattableString.Invariant($"The {What(days, cold[0])} {below} 50 F within {hours} hours of planting ({cold[0]:yyyy-MM-dd}); {hours} hours above are advised (University of Nebraska).{AirNote(days, cold[0])}{(isCorn ? " Soil at 50 F or above at 4 inches and warming is advised for corn (Iowa State University)." : string.Empty)}")), days.KindOf(cold[0]));
         }
     }
 
@@ -75,12 +75,12 @@ public static class PlantingCautions
 
     private static string AirNote(ForecastDays days, DateOnly date) => days.IsSoilOn(date) ? string.Empty : " Air tells of the soil only roughly.";
 
-    private static IEnumerable<Finding> Depth(bool isCorn, Length? depth)
+    private static IEnumerable<PlantingCaution> Depth(bool isCorn, Length? depth)
     {
         var (least, most, source) = isCorn ? (1.5, 3.0, "value from memory") : (1.0, 1.5, "Ohio State University, tilled soil");
         if (depth is { } given && (given.Inches < least || given.Inches > most))
         {
-            yield return new("planting-depth", FindingWeight.Caution, FormattableString.Invariant($"Planted {given.Inches:0.##} in deep; {least:0.#} to {most:0.#} in is advised ({source})."));
+            yield return new(new("planting-depth", FindingWeight.Caution, FormattableString.Invariant($"Planted {given.Inches:0.##} in deep; {least:0.#} to {most:0.#} in is advised ({source}).")), Kind: null);
         }
     }
 }
