@@ -110,7 +110,8 @@ public class TrialForecastTests
     public void Of_DoubleFormWithoutTheNextDay_IsFoundWhereAVisitRestsOnIt(int days, bool isFound)
     {
         var method = HeatMethods.Find("double sine 86/50")!;
-        var draft = SmallTrial.Draft with { Emergence = [Spot(SmallTrial.First, 5)], Weather = SmallTrial.Warm(days), Heat = new(method, CountPlantingDay: true) };
+        var visits = SmallTrial.Spot(SmallTrial.First, "1", 30, (4, 1), (5, 15), (6, 29), (8.4, 30));
+        var draft = SmallTrial.Draft with { Emergence = [visits], Weather = SmallTrial.Warm(days), Heat = new(method, CountPlantingDay: true) };
 
         Assert.Equal(isFound, TrialAnalysis.Of(StripTrial.Create(draft)).Findings.Any(finding => finding.Id == "heat-by-single-form"));
     }
