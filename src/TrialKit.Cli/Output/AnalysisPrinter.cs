@@ -36,7 +36,8 @@ internal static class AnalysisPrinter
         Strips(analysis, terminal);
         if (analysis.Heat is { } heat)
         {
-            terminal.WriteWrapped($"Heat: {HeatWords.Method(heat)}", indent: 0);
+            terminal.WriteHeading("Heat");
+            terminal.WriteWrapped(HeatWords.Method(heat), indent: 2);
             terminal.Out.WriteLine();
         }
 

@@ -34,8 +34,8 @@ public sealed class ForecastDays
     public DateOnly? LastObserved => entries.Where(entry => entry.Value.Kind is DayKind.Observed or DayKind.Filled).Select(entry => (DateOnly?)entry.Key).LastOrDefault();
 
     /// <summary>The fewest and the most years behind a normal day; null when no day is normal.</summary>
-    public (int Fewest, int Most)? NormalYears => normals is not null && entries.Where(entry => entry.Value.Kind == DayKind.Normal).Select(entry => normals.YearsOf(entry.Key)).ToArray() is { Length: > 0 } years
-        ? (years.Min(), years.Max())
+    public (int Fewest, int Most)? NormalYears => normals is not null && entries.Where(entry => entry.Value.Kind == DayKind.Normal).Select(entry => normals.YearsOf(entry.Key)).ToArray() is { Length: > 0 } counts
+        ? (counts.Min(), counts.Max())
         : null;
 
     /// <summary>The first day of the air's temperature although the record is of the soil's; null when there is none.</summary>
@@ -89,17 +89,17 @@ public sealed class ForecastDays
 
         var last = settings.ObservedUntil ?? (record.Days.IsEmpty ? DateOnly.MinValue : record.Days[^1].Date);
         AddForecast(days, settings, last, isSoil);
-        var normals = settings.Normals is null ? null : ClimateNormals.Of(settings.Normals);
-        if (normals is not null)
+        var years = settings.Normals is null ? null : ClimateNormals.Of(settings.Normals);
+        if (years is not null)
         {
-            AddNormals(days, normals, last == DateOnly.MinValue ? settings.Normals!.Days[0].Date.DayNumber : last.DayNumber + 1, settings.NormalsAreSoil);
+            AddNormals(days, years, last == DateOnly.MinValue ? settings.Normals!.Days[0].Date.DayNumber : last.DayNumber + 1, settings.NormalsAreSoil);
         }
 
         return new(
             TemperatureSeries.Of(record.Source, [.. days.Values.Select(entry => entry.Day)]).WithHours(record.Hours),
             isSoil,
             days.ToImmutableSortedDictionary(),
-            normals)
+            years)
         {
             ForecastSource = days.Values.Any(entry => entry.Kind == DayKind.Forecast) ? settings.Days!.Source : null,
             NormalsSource = days.Values.Any(entry => entry.Kind == DayKind.Normal) ? settings.Normals!.Source : null,
@@ -137,12 +137,12 @@ public sealed class ForecastDays
         }
     }
 
-    private static void AddNormals(SortedDictionary<DateOnly, Entry> days, ClimateNormals normals, int first, bool isSoil)
+    private static void AddNormals(SortedDictionary<DateOnly, Entry> days, ClimateNormals years, int first, bool isSoil)
     {
         for (var number = first; number < first + DaysOfNormals && number <= DateOnly.MaxValue.DayNumber; number++)
         {
             var date = DateOnly.FromDayNumber(number);
-            if (!days.ContainsKey(date) && normals.On(date) is { } normal)
+            if (!days.ContainsKey(date) && years.On(date) is { } normal)
             {
                 days[date] = new(normal, DayKind.Normal, isSoil);
             }
