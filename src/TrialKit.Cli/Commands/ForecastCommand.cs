@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using TrialKit.Cli.Output;
 using TrialKit.Export;
 using TrialKit.Heat;

@@ -132,7 +132,8 @@ internal static class HeatCommand
         tally.Days.Count(day => day.IsComplete),
         (tally.IsComplete ? "" : "at least ") + NumberText.Number(tally.In(tally.Total, units), 0));
 
-    private static string? Filled(HeatTally[] tallies) => tallies.Max(tally => tally.Filled.Count()) is > 0 and var filled
+    // A double form leans on the next day too: the others count the days that are filled themselves.
+    private static string? Filled(HeatTally[] tallies) => tallies.Min(tally => tally.Filled.Count()) is > 0 and var filled
         ? string.Create(CultureInfo.InvariantCulture, $"{filled} of {tallies[0].Days.Length} days filled by interpolation")
         : null;
 

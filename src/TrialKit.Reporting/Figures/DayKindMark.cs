@@ -1,5 +1,6 @@
 using SkiaSharp;
 using TrialKit.Heat;
+using TrialKit.Reporting.Words;
 
 namespace TrialKit.Reporting.Figures;
 
@@ -26,8 +27,8 @@ internal static class DayKindMark
         foreach (var kind in kinds.Distinct().Order())
         {
             Box(pen, SKRect.Create(x, middle - (Side / 2), Side, Side), kind);
-            pen.Text(Name(kind), x + Side + 3, middle, FigureStyle.Quiet);
-            x += Side + 3 + Pen.Width(Name(kind)) + 10;
+            pen.Text(ForecastWords.Kind(kind), x + Side + 3, middle, FigureStyle.Quiet);
+            x += Side + 3 + Pen.Width(ForecastWords.Kind(kind)) + 10;
         }
 
         return x;
@@ -38,13 +39,5 @@ internal static class DayKindMark
         DayKind.Forecast => FigureStyle.Treatments[0],
         DayKind.Normal => FigureStyle.Steps[0],
         _ => FigureStyle.Control,
-    };
-
-    private static string Name(DayKind kind) => kind switch
-    {
-        DayKind.Observed => "observed",
-        DayKind.Filled => "filled",
-        DayKind.Forecast => "forecast",
-        _ => "normal",
     };
 }

@@ -1,5 +1,4 @@
 using SkiaSharp;
-using TrialKit.Heat;
 using TrialKit.Reporting.Document;
 
 namespace TrialKit.Reporting.Figures;

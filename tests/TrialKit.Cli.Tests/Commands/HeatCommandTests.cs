@@ -64,9 +64,10 @@ public class HeatCommandTests
         using var scratch = new Scratch();
         File.WriteAllText(scratch.In("gap.csv"), "date,tmax_f,tmin_f\n2026-05-01,80,60\n2026-05-03,80,60\n2026-05-04,80,60\n");
 
-        var (_, printed, _) = Cli.Run("heat", scratch.In("gap.csv"), "--fill", "1", "--side-by-side");
+        var (_, printed, _) = Cli.Run("heat", scratch.In("gap.csv"), "--fill", "1", "--side-by-side", "--figure", scratch.In("gap.svg"));
 
         Assert.Contains("1 of them filled by interpolation", string.Join(' ', printed.Split('\n')), StringComparison.Ordinal);
+        Assert.Contains("1 of 4 days filled", File.ReadAllText(scratch.In("gap.svg")), StringComparison.Ordinal);
         Assert.Matches("corn 86/50 +80[.]00 +F-days +0 +1", printed);    }
 
     [Theory]
