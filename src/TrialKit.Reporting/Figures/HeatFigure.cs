@@ -53,7 +53,13 @@ public sealed class HeatFigure(
         daily.Render(canvas);
         DrawBars(pen, daily);
 
-        pen.Text($"Heat since {NumberText.ShortDate(days[0].Date)}, {unit}", area.Left, area.Top + 6, FigureStyle.Ink, FigureStyle.LabelSize);
+        var title = $"Heat since {NumberText.ShortDate(days[0].Date)}, {unit}";
+        pen.Text(title, area.Left, area.Top + 6, FigureStyle.Ink, FigureStyle.LabelSize);
+        if (sure < days.Count)
+        {
+            pen.Text("dashed from the first day that was not observed", area.Left + Pen.Width(title, FigureStyle.LabelSize) + 16, area.Top + 6, FigureStyle.Quiet);
+        }
+
         var caption = $"Heat of each day, {unit}";
         pen.Text(caption, area.Left, split + 4, FigureStyle.Ink, FigureStyle.LabelSize);
         if (days.Any(day => day.Kind != DayKind.Observed))

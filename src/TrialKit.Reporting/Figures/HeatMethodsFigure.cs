@@ -42,10 +42,8 @@ public sealed class HeatMethodsFigure(DateOnly first, IReadOnlyList<HeatSeries> 
             top += height;
         }
 
-        if (note is not null)
-        {
-            pen.Text(note, area.Right, area.Top + 6, FigureStyle.Quiet, place: TextPlace.End);
-        }
+        string?[] notes = [note, series.Any(each => each.Complete < each.Sums.Count) ? "thin after a missing day" : null];
+        pen.Text(string.Join("; ", notes.OfType<string>()), area.Right, area.Top + 6, FigureStyle.Quiet, place: TextPlace.End);
     }
 
     private void DrawPanel(SKCanvas canvas, Pen pen, int[] members, string[] labels, SKRect area, float leftRoom, float rightRoom)

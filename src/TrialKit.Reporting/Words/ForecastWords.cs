@@ -42,10 +42,10 @@ public static class ForecastWords
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "An unknown kind of day was found."),
     };
 
-    /// <summary>What the numbers of days below the dates mean; null when every day was observed.</summary>
+    /// <summary>What the numbers of days beside the dates mean; null when every day was observed.</summary>
     public static string? Key(IEnumerable<EmergenceForecast> forecasts) =>
         forecasts.SelectMany(each => new[] { each.Low, each.Mid, each.High }).Any(date => RestsOn(date) is not null)
-            ? "Beside a date stands what that day itself rests on, below it how many of the days up to it were not observed."
+            ? "Beside a date stands what that day itself rests on, then how many of the days up to it were not observed."
             : null;
 
     /// <summary>Whose temperatures they are, from which files, and how many years are behind a normal day.</summary>

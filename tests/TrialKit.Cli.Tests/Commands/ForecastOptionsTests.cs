@@ -93,7 +93,7 @@ public sealed class ForecastOptionsTests : IDisposable
 
     [Fact]
     public void Run_Analyze_NamesTheHeatMethod() =>
-        Assert.Contains("Heat By corn 86/50 from temperatures at seed depth in soil-temperature.csv; planting day counted.", OneLine(Cli.Run("analyze", Repository.Example("closing-wheels")).Out), StringComparison.Ordinal);
+        Assert.Contains("Heat By soybean 86/50 from temperatures at seed depth in soil-temperature.csv; planting day counted.", OneLine(Cli.Run("analyze", Repository.Example("closing-wheels")).Out), StringComparison.Ordinal);
 
     [Fact]
     public void Run_FilledDays_AreCountedUnderEachDateAndInTheTable()

@@ -115,6 +115,7 @@ public class FigureTests
         string Of(DayKind kind) => Svg(new HeatFigure("F-days", [new(Gallery.Planted, 10), new(Gallery.Planted.AddDays(1), 12, kind), new(Gallery.Planted.AddDays(2), 8, kind)], [], "alt"));
 
         Assert.DoesNotContain("observed", Of(DayKind.Observed), StringComparison.Ordinal);
+        Assert.Contains("dashed from the first day that was not observed", Of(DayKind.Filled), StringComparison.Ordinal);
         Assert.All([DayKind.Filled, DayKind.Forecast, DayKind.Normal], kind => Assert.Contains(kind.ToString(), Of(kind), StringComparison.OrdinalIgnoreCase));
         Assert.Equal(4, Enum.GetValues<DayKind>().Select(Of).Distinct(StringComparer.Ordinal).Count());
     }
@@ -137,7 +138,7 @@ public class FigureTests
     {
         var svg = Svg(new HeatMethodsFigure(Gallery.Planted, [new("corn 86/50", "F-days", [10, 20], 1, "at least 20"), new("crop heat units", "CHU", [20, 40], 2, "40")], "1 of 2 days filled", "alt"));
 
-        Assert.All([", F-days", ", CHU", "corn 86/50: at least 20", "crop heat units: 40", "1 of 2 days filled"], text => Assert.Contains(text, svg, StringComparison.Ordinal));
+        Assert.All([", F-days", ", CHU", "corn 86/50: at least 20", "crop heat units: 40", "1 of 2 days filled; thin after a missing day"], text => Assert.Contains(text, svg, StringComparison.Ordinal));
     }
 
     [Fact]
