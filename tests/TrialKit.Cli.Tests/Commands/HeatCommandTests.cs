@@ -68,7 +68,8 @@ public class HeatCommandTests
 
         Assert.Contains("1 of them filled by interpolation", string.Join(' ', printed.Split('\n')), StringComparison.Ordinal);
         Assert.Contains("1 of 4 days filled", File.ReadAllText(scratch.In("gap.svg")), StringComparison.Ordinal);
-        Assert.Matches("corn 86/50 +80[.]00 +F-days +0 +1", printed);    }
+        Assert.Matches("corn 86/50 +80[.]00 +F-days +0 +1", printed);
+    }
 
     [Theory]
     [InlineData("us", "F-days", "9")]
