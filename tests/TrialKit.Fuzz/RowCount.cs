@@ -26,7 +26,7 @@ internal static class RowCount
 
     /// <summary>Lines of a station's file.</summary>
     public static int OfLines(byte[] bytes) =>
-        Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF').Split('\n').Count(line => line.Trim('\r', ' ').Length > 0);
+        Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF').Split('\n').Count(line => line.Trim('\r', ' ').Length > 0 && !line.StartsWith('#'));
 
     /// <summary>Rows below the header on each sheet of a workbook, by the sheet's name in lower case; empty where another reader cannot tell.</summary>
     public static IReadOnlyDictionary<string, int> OfSheets(byte[] workbook)
