@@ -1,16 +1,9 @@
-using System.Security.Cryptography;
-using System.Text;
+using TrialKit.Ingest;
 
 namespace TrialKit.Reporting.Report;
 
-/// <summary>A short mark of all input files together: the same files give the same mark, whatever folder they lie in.</summary>
+/// <summary>The mark of a report's input files together.</summary>
 internal static class Fingerprint
 {
-    private const int Digits = 12;
-
-    public static string Of(IReadOnlyList<ReportInput> inputs)
-    {
-        var text = string.Join('\n', inputs.OrderBy(input => input.Name, StringComparer.Ordinal).Select(input => $"{input.Sha256} {input.Name}"));
-        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..Digits];
-    }
+    public static string Of(IReadOnlyList<ReportInput> inputs) => InputFile.Fingerprint(inputs.Select(input => (input.Name, input.Sha256)));
 }
