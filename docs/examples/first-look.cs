@@ -4,7 +4,6 @@
 //
 // Outside this repository the line below is "#:package TrialKit.DataFrames@0.1.0".
 #:project ../../src/TrialKit.DataFrames/TrialKit.DataFrames.csproj
-#:property RunAnalyzers=false
 
 using System.Globalization;
 using Microsoft.Data.Analysis;

@@ -5,8 +5,6 @@
 //
 // The mean difference in time to 50 % up by crop and year, each trial weighed by its own error.
 #:package DuckDB.NET.Data.Full@1.5.6.1
-#:property ManagePackageVersionsCentrally=false
-#:property RunAnalyzers=false
 
 using DuckDB.NET.Data;
 

@@ -1,7 +1,7 @@
 namespace TrialKit.Cli.Batch;
 
 /// <summary>The trials that a command line names.</summary>
-/// <param name="Trials">The trials, ordered by path, each once.</param>
+/// <param name="Trials">The trials, each once, in the order named; those within a folder by name.</param>
 /// <param name="PassedOver">Folders within a folder of trials that hold no <c>trial.toml</c>.</param>
 internal sealed record TrialFolders(IReadOnlyList<NamedTrial> Trials, IReadOnlyList<string> PassedOver)
 {
@@ -36,14 +36,18 @@ internal sealed record TrialFolders(IReadOnlyList<NamedTrial> Trials, IReadOnlyL
                 throw new UsageException($"'{folder}' holds no {Settings} and no folder with one; a trial folder, or a folder of trial folders, was expected.");
             }
 
-            trials.AddRange(inner);
+            trials.AddRange(inner.Order(StringComparer.Ordinal));
             passedOver.AddRange(Directory.EnumerateDirectories(folder).Where(each => !IsTrial(each)));
         }
 
-        string[] ordered = [.. trials.DistinctBy(Path.GetFullPath, StringComparer.Ordinal).Order(StringComparer.Ordinal)];
-        var names = TrialNames.Of(ordered);
-        return new([.. ordered.Select((folder, index) => new NamedTrial(folder, names[index]))], [.. passedOver.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)]);
+        // Named in one order, whatever the command line's, so that a trial keeps its name.
+        string[] byPath = [.. trials.DistinctBy(Path.GetFullPath, StringComparer.Ordinal).OrderBy(Path.GetFullPath, StringComparer.Ordinal)];
+        var names = byPath.Zip(TrialNames.Of(byPath)).ToDictionary(named => named.First, named => named.Second, StringComparer.Ordinal);
+        return new([.. trials.Where(names.ContainsKey).Distinct(StringComparer.Ordinal).Select(folder => new NamedTrial(folder, names[folder]))], [.. passedOver.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)]);
     }
+
+    /// <summary>The same trials, ordered by path, whatever the order they were named in.</summary>
+    public TrialFolders ByPath() => this with { Trials = [.. Trials.OrderBy(trial => trial.Folder, StringComparer.Ordinal)] };
 
     private static bool IsTrial(string folder) => File.Exists(Path.Combine(folder, Settings));
 

@@ -24,7 +24,7 @@ internal static class AnalyzeCommand
         };
         command.SetAction(parsed => parsed.GetRequiredValue(folders) is var named && TrialFolders.IsOne(named)
             ? One(named[0], parsed.GetValue(output), parsed.GetValue(quiet), terminal)
-            : Many(TrialFolders.Of(named), parsed.GetValue(output), parsed.GetValue(quiet), terminal));
+            : Many(TrialFolders.Of(named).ByPath(), parsed.GetValue(output), parsed.GetValue(quiet), terminal));
         return command;
     }
 

@@ -21,7 +21,7 @@ internal static class CollectCommand
             output,
             quiet,
         };
-        command.SetAction(parsed => Run(TrialFolders.Of(parsed.GetRequiredValue(folders)), parsed.GetRequiredValue(output), parsed.GetValue(quiet), terminal));
+        command.SetAction(parsed => Run(TrialFolders.Of(parsed.GetRequiredValue(folders)).ByPath(), parsed.GetRequiredValue(output), parsed.GetValue(quiet), terminal));
         return command;
     }
 

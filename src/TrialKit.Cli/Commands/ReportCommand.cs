@@ -34,7 +34,7 @@ internal static class ReportCommand
         };
         command.SetAction(parsed => parsed.GetRequiredValue(folders) is var named && TrialFolders.IsOne(named)
             ? One(named[0], parsed.GetRequiredValue(output), parsed.GetValue(form), parsed.GetValue(paper), parsed.GetValue(quiet), terminal)
-            : Many(TrialFolders.Of(named), parsed.GetRequiredValue(output), parsed.GetValue(form) ?? Pdf, parsed.GetValue(paper), parsed.GetValue(quiet), terminal));
+            : Many(TrialFolders.Of(named).ByPath(), parsed.GetRequiredValue(output), parsed.GetValue(form) ?? Pdf, parsed.GetValue(paper), parsed.GetValue(quiet), terminal));
         return command;
     }
 

@@ -199,11 +199,12 @@ public sealed class ManyTrialsTests : IDisposable
     {
         var path = Path.Combine(fields, name, "stand-counts.csv");
         string[] lines = [.. File.ReadAllLines(path)];
-        var at = Array.IndexOf(lines[0].Split(','), "plants");
+        var head = Array.FindIndex(lines, line => !line.StartsWith('#'));
+        var at = Array.IndexOf(lines[head].Split(','), "plants");
         File.WriteAllLines(path, lines.Select((line, index) =>
         {
             var cells = line.Split(',');
-            if (index > 0 && index % 3 == 0 && int.TryParse(cells[at], out var plants))
+            if (index > head && index % 3 == 0 && int.TryParse(cells[at], System.Globalization.CultureInfo.InvariantCulture, out var plants))
             {
                 cells[at] = (plants * 2 / 3).ToString(System.Globalization.CultureInfo.InvariantCulture);
             }
