@@ -4,6 +4,7 @@
 //
 // Outside this repository the line below is "#:package TrialKit.DataFrames@0.1.0".
 #:project ../../src/TrialKit.DataFrames/TrialKit.DataFrames.csproj
+#:property PublishAot=false
 
 using System.Globalization;
 using Microsoft.Data.Analysis;

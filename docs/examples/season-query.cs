@@ -5,6 +5,7 @@
 //
 // The mean difference in time to 50 % up by crop and year, each trial weighed by its own error.
 #:package DuckDB.NET.Data.Full@1.5.6.1
+#:property PublishAot=false
 
 using DuckDB.NET.Data;
 

@@ -99,6 +99,8 @@ public sealed class PackedToolTests : IDisposable
             start.Environment.Remove(name);
         }
 
+        // The cache of this test is its own, whatever the machine's is.
+        start.Environment.Remove("NUGET_PACKAGES");
         start.Environment["MSBUILDDISABLENODEREUSE"] = "1";
         start.Environment["DOTNET_CLI_TELEMETRY_OPTOUT"] = "1";
         start.Environment["DOTNET_NOLOGO"] = "1";
