@@ -5,5 +5,7 @@ namespace TrialKit.Reporting.Report;
 /// <summary>The mark of a report's input files together.</summary>
 internal static class Fingerprint
 {
-    public static string Of(IReadOnlyList<ReportInput> inputs) => InputFile.Fingerprint(inputs.Select(input => (input.Name, input.Sha256)));
+    /// <summary>The mark; null where no file was read.</summary>
+    public static string? Of(IReadOnlyList<ReportInput> inputs) =>
+        inputs.Count == 0 ? null : InputFile.Fingerprint(inputs.Select(input => (input.Name, input.Sha256)));
 }

@@ -19,7 +19,7 @@ public class ResultFramesTests
         {
             var frame = frames[table.Name];
             Assert.Equal(table.Columns.Select(column => column.Name), frame.Columns.Select(column => column.Name));
-            for (var r = 0; r < table.Rows.Length; r++)
+            for (var r = 0; r < table.Rows.Count; r++)
             {
                 for (var c = 0; c < table.Columns.Length; c++)
                 {
