@@ -1,0 +1,14 @@
+using TrialKit.Reporting.Tests.Sheets.Teaching.Derivations;
+
+namespace TrialKit.Reporting.Tests.Sheets.Teaching;
+
+/// <summary>For each topic, the working of its answers from the text of a student's sheet.</summary>
+internal static class DerivationList
+{
+    public static readonly IReadOnlyDictionary<string, Func<SheetText, Hand, IEnumerable<Derived>>> All = new Dictionary<string, Func<SheetText, Hand, IEnumerable<Derived>>>(StringComparer.Ordinal)
+    {
+        ["degree-days"] = DegreeDaysDerivation.Of,
+        ["paired-t"] = PairedTDerivation.Of,
+        ["coins"] = CoinsDerivation.Of,
+    };
+}
