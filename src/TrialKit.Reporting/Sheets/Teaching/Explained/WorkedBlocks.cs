@@ -56,7 +56,7 @@ internal sealed class WorkedBlocks
             new("ss-total", "Total sum of squares", "each strip less the mean of all, squared, added up", total),
             new("ss-blocks", "Sum of squares, blocks", $"{t} × each block's mean less the mean of all, squared, added up", byBlock),
             new("ss-treatments", "Sum of squares, treatments", $"{b} × each treatment's mean less the mean of all, squared, added up", byTreatment),
-            new("ss-error", "Sum of squares, error", "each strip less its block's mean, less its treatment's, plus the mean of all, squared, added up", error),
+            new("ss-error", "Sum of squares, error", "what blocks and treatments leave of each strip, squared, added up", error),
             new("df-treatments", "Degrees of freedom, treatments", $"{t} − 1", t - 1),
             new("df-error", "Degrees of freedom, error", $"({b} − 1) × ({t} − 1)", degrees),
             new("ms-treatments", "Mean square, treatments", $"{Text(byTreatment)} ÷ {t - 1}", byTreatment / (t - 1)),
@@ -66,7 +66,7 @@ internal sealed class WorkedBlocks
         {
             var f = byTreatment / (t - 1) / (error / degrees);
             steps.Add(new("f", "F", $"{Text(byTreatment / (t - 1))} ÷ {Text(error / degrees)}", f));
-            steps.Add(new("p-f", "p of F", $"the upper tail of F beyond {Text(f)}, {t - 1} and {degrees} degrees of freedom", PrintedTables.PofF(f, t - 1, degrees).Value));
+            steps.Add(new("p-f", "p of F", $"upper tail of F beyond {Text(f)}, {t - 1} and {degrees} df", PrintedTables.PofF(f, t - 1, degrees).Value));
         }
 
         return steps;
@@ -88,15 +88,15 @@ internal sealed class WorkedBlocks
         var t = difference / error;
         var critical = AgainstControl ? PrintedTables.Dunnett(Strips(contrast.Baseline), Others(contrast.Baseline), degrees, level.Alpha) : PrintedTables.Range(treatments.Length, degrees, level.Alpha) / Math.Sqrt(2);
         var p = AgainstControl ? PrintedTables.PofDunnett(t, Strips(contrast.Baseline), Others(contrast.Baseline), degrees) : PrintedTables.PofRange(Math.Abs(t) * Math.Sqrt(2), treatments.Length, degrees);
-        var family = AgainstControl ? $"Dunnett's distribution, {treatments.Length - 1} treatments against one control" : $"the studentized range of {treatments.Length} treatments, divided by √2";
+        var family = AgainstControl ? $"Dunnett's t, {treatments.Length - 1} against one" : $"studentized range of {treatments.Length} ÷ √2";
         var half = critical * error;
         return
         [
             new("difference", "Difference", $"{Text(treated)} − {Text(baseline)}", difference),
             new("error", "Standard error of the difference", IsComplete ? $"√(2 × {Text(meanSquare)} ÷ {blocks.Length})" : "from the fit, since strips are missing", error),
             new("t", "t", $"{Text(difference)} ÷ {Text(error)}", t),
-            new("p", "p, for all comparisons together", $"{family}, beyond {Text(Math.Abs(t))}, {degrees} degrees of freedom", p.Value),
-            new("critical", $"Value for the {level} interval", $"{family}, passed with probability {NumberText.Level(level.Alpha)}", critical),
+            new("p", "p, for all comparisons together", $"{family}, beyond {Text(Math.Abs(t))}, {degrees} df", p.Value),
+            new("critical", $"Value for the {level} interval", $"{family}, passed in {NumberText.Level(level.Alpha)} of trials, {degrees} df", critical),
             new("half", "Half the interval", $"{Text(critical)} × {Text(error)}", half),
             new("low", "Lower end", $"{Text(difference)} − {Text(half)}", difference - half),
             new("high", "Upper end", $"{Text(difference)} + {Text(half)}", difference + half),
@@ -110,7 +110,7 @@ internal sealed class WorkedBlocks
         yield return new Table(
             "Strip by strip",
             [new("Block"), .. treatments.Select(treatment => Number(treatment.Label)), Number("Mean")],
-            [.. blocks.Select(Row), new TableRow(["Mean", .. treatments.Select(treatment => Text(MeanOf(strip => Identifier.Same(strip.Treatment.Name, treatment.Name)))), Text(MeanOf(_ => true))], Strong: true)]);
+            [.. blocks.Select(Row), new TableRow([IsComplete ? "Mean" : "Plain mean", .. treatments.Select(treatment => Text(MeanOf(strip => Identifier.Same(strip.Treatment.Name, treatment.Name)))), Text(MeanOf(_ => true))], Strong: true)]);
         if (IsComplete)
         {
             yield return WorkedComparison.Table("From the strips to F", AnovaSteps());

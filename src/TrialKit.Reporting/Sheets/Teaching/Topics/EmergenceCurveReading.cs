@@ -82,23 +82,23 @@ internal static class EmergenceCurveReading
 
     private static IEnumerable<Question> Questions(Row row)
     {
-        var of = row.Name.Length == 0 ? "" : $" Row: {row.Name}.";
+        var of = row.Name.Length == 0 ? "" : $"{Capital(row.Name)}. ";
         var final = row.Up[^1];
         var (tenth, half, most) = ((final * Rounded.Given(0.1m, 1)).To(1), (final / 2).To(1), (final * Rounded.Given(0.9m, 1)).To(1));
         var (early, median, late) = (Day(row, tenth), Day(row, half), Day(row, most));
         yield return new(
-            $"What share of the seeds came up in the end, in percent to one decimal?{of}",
+            $"{of}What share of the seeds came up in the end, in percent to one decimal?",
             [new AnswerRoom(1, "final emergence, %")],
             [KeyStep.Of(row.Id + "final", "Final emergence, %", $"100 × {final.Text} ÷ {Seeds}", (100 * final / Seeds).To(1))]);
         yield return new(
-            $"How many plants are half of those that came up in the end (one decimal)? Find the two visits between which the curve passes that number, and go straight between them: day before + days between × (half − plants before) ÷ (plants after − plants before), to two decimals.{of}",
+            $"{of}How many plants are half of those that came up in the end (one decimal)? Find the two visits between which the curve passes that number, and go straight between them: day before + days between × (half − plants before) ÷ (plants after − plants before), to two decimals.",
             [new AnswerRoom(2, "half of the plants", "day by which half are up")],
             [
                 KeyStep.Of(row.Id + "half", "Half of the plants", $"{final.Text} ÷ 2", half),
                 Reached(row, row.Id + "t50", "Day by which half are up", half),
             ]);
         yield return new(
-            $"Find in the same way the days by which a tenth and nine tenths of the plants are up. How many days lie between them?{of}",
+            $"{of}Find in the same way the days by which a tenth and nine tenths of the plants are up. How many days lie between them?",
             [new AnswerRoom(2, "a tenth", "nine tenths", "day for a tenth", "day for nine tenths", "days between")],
             [
                 KeyStep.Of(row.Id + "tenth", "A tenth of the plants", $"0.1 × {final.Text}", tenth),

@@ -64,7 +64,7 @@ internal static class SpotsAreNotReplicates
                     ]),
                 new(
                     "With the strip as the observation: the mean of the differences; their sum of squares about it, each square to two decimals; the variance; the standard error, √(variance ÷ number of differences); and t. Two decimals at each step. Is a difference shown at 0.10?",
-                    [new AnswerRoom(3, "mean", "sum of squares", "variance", "standard error", "t", "shown or not shown")],
+                    [new AnswerRoom(3, "mean", "sum of squares", "variance", "standard error", "t", "value of the table", "shown or not shown")],
                     [.. byStrip.Steps("")])
                 {
                     Remark = "The strips were driven; the spots were only looked at. How strips vary is what decides, and there is one number of that for each pair.",
@@ -73,7 +73,7 @@ internal static class SpotsAreNotReplicates
                     $"Now as if every spot were a strip of its own: {NumberText.Count(pairs * spots)} differences, spot 1 less spot 1 and so on. Work out the same again.",
                     [
                         new FormGrid([new("Pair", 0.6), .. Enumerable.Range(1, spots).Select(spot => new FormColumn($"Spot {NumberText.Count(spot)}", 1))], [.. Enumerable.Range(1, pairs).Select(pair => (string[])[NumberText.Count(pair), .. Enumerable.Repeat("", spots)])]),
-                        new AnswerRoom(4, "mean", "sum of squares", "variance", "standard error", "t", "shown or not shown"),
+                        new AnswerRoom(4, "mean", "sum of squares", "variance", "standard error", "t", "value of the table", "shown or not shown"),
                     ],
                     [
                         .. bySpot.Differences.Select((each, i) => KeyStep.Of($"spot-d{i + 1}", $"Pair {(i / spots) + 1}, spot {(i % spots) + 1}", $"{field[i / spots].Fast[i % spots].Text} − {field[i / spots].Slow[i % spots].Text}", each)),
