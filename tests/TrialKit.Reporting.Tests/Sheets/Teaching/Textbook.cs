@@ -9,8 +9,8 @@ namespace TrialKit.Reporting.Tests.Sheets.Teaching;
 /// </remarks>
 internal static class Textbook
 {
-    private const int Panels = 600;
-    private const int Halvings = 60;
+    private const int Panels = 400;
+    private const int Halvings = 50;
     private static readonly ConcurrentDictionary<(int Effect, int Error, double Alpha), double> Known = new();
 
     /// <summary>The |t| passed with probability alpha.</summary>

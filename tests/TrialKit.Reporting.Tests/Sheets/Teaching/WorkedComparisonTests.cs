@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using TrialKit.Comparison;
 using TrialKit.Ingest;
 using TrialKit.Reporting.Document;
@@ -13,15 +14,17 @@ public class WorkedComparisonTests
     private const double Relative = 1e-8;
     private const double SmallestP = 1e-3;
 
+    private static readonly ConcurrentDictionary<string, TrialAnalysis> Analyses = new(StringComparer.Ordinal);
+
     public static TheoryData<string> Examples() => ["closing-wheels", "drag-chains", "starter-placement"];
 
     [Theory]
     [MemberData(nameof(Examples))]
-    public void Steps_OfEveryMeasure_EndWhereTheAnalysisDoes(string example)
+    public void Steps_OfEveryHeadline_EndWhereTheAnalysisDoes(string example)
     {
         var analysis = Analysis(example);
         var worked = 0;
-        foreach (var measure in analysis.Measures)
+        foreach (var measure in analysis.Measures.Where(measure => measure.Measure.IsHeadline))
         {
             foreach (var contrast in measure.Contrasts.Where(contrast => contrast.Estimate is not null))
             {
@@ -90,7 +93,9 @@ public class WorkedComparisonTests
     private static void Near(double expected, double found, double scale, string where) =>
         Assert.True(Math.Abs(expected - found) <= Relative * Math.Max(Math.Abs(expected), scale), $"{where}: the analysis has {expected}, the working {found}.");
 
-    private static TrialAnalysis Analysis(string example) => TrialAnalysis.Of(TrialReader.Read(Path.Combine(Root(), "example-trials", example)).Trial!);
+    private static TrialAnalysis Analysis(string example) => Analyses.GetOrAdd(example, Read);
+
+    private static TrialAnalysis Read(string example) => TrialAnalysis.Of(TrialReader.Read(Path.Combine(Root(), "example-trials", example)).Trial!);
 
     private static string Root()
     {

@@ -16,6 +16,9 @@ internal sealed class WorkedBlocks
     private readonly string[] blocks;
     private readonly Treatment[] treatments;
 
+    // A search over a double integral, the same for every comparison.
+    private readonly Lazy<double> critical;
+
     public WorkedBlocks(MeasureComparison comparison, BlockTests tests, ConfidenceLevel level)
     {
         (this.comparison, this.tests, this.level) = (comparison, tests, level);
@@ -23,6 +26,7 @@ internal sealed class WorkedBlocks
         strips = [.. comparison.Values.Analysed.Where(entry => used.Contains(entry.Entry.Strip.Name)).Select(entry => (entry.Entry.Strip, entry.Value))];
         blocks = [.. strips.Select(strip => strip.Strip.Block).Distinct(Identifier.Comparer)];
         treatments = [.. comparison.Means.Select(mean => mean.Treatment)];
+        critical = new(Critical);
     }
 
     /// <summary>Whether every treatment stands once in every block, so that the sums by hand hold.</summary>
@@ -85,18 +89,17 @@ internal sealed class WorkedBlocks
         var meanSquare = IsComplete ? AnovaSteps().Single(step => step.Id == "ms-error").Value : tests.Anova.Error.MeanSquare!.Value;
         var error = IsComplete ? Math.Sqrt(2 * meanSquare / blocks.Length) : estimate.StandardError;
         var t = difference / error;
-        var critical = AgainstControl ? PrintedTables.Dunnett(Strips(contrast.Baseline), Others(contrast.Baseline), degrees, level.Alpha) : PrintedTables.Range(treatments.Length, degrees, level.Alpha) / Math.Sqrt(2);
         var p = AgainstControl ? PrintedTables.PofDunnett(t, Strips(contrast.Baseline), Others(contrast.Baseline), degrees) : PrintedTables.PofRange(Math.Abs(t) * Math.Sqrt(2), treatments.Length, degrees);
         var family = AgainstControl ? $"Dunnett's t, {treatments.Length - 1} against one" : $"studentized range of {treatments.Length} ÷ √2";
-        var half = critical * error;
+        var half = critical.Value * error;
         return
         [
             new("difference", "Difference", $"{Text(treated)} − {Text(baseline)}", difference),
             new("error", "Standard error of the difference", IsComplete ? $"√(2 × {Text(meanSquare)} ÷ {blocks.Length})" : "from the fit, since strips are missing", error),
             new("t", "t", $"{Text(difference)} ÷ {Text(error)}", t),
             new("p", "p, for all comparisons together", $"{family}, beyond {Text(Math.Abs(t))}, {degrees} df", p.Value),
-            new("critical", $"Value for the {level} interval", $"{family}, passed in {NumberText.Level(level.Alpha)} of trials, {degrees} df", critical),
-            new("half", "Half the interval", $"{Text(critical)} × {Text(error)}", half),
+            new("critical", $"Value for the {level} interval", $"{family}, passed in {NumberText.Level(level.Alpha)} of trials, {degrees} df", critical.Value),
+            new("half", "Half the interval", $"{Text(critical.Value)} × {Text(error)}", half),
             new("low", "Lower end", $"{Text(difference)} − {Text(half)}", difference - half),
             new("high", "Upper end", $"{Text(difference)} + {Text(half)}", difference + half),
         ];
@@ -133,6 +136,14 @@ internal sealed class WorkedBlocks
     }
 
     private bool AgainstControl => comparison.Contrasts.All(contrast => contrast.Baseline == comparison.Contrasts[0].Baseline) && comparison.Contrasts.Length == treatments.Length - 1;
+
+    private double Critical()
+    {
+        var (baseline, degrees) = (comparison.Contrasts[0].Baseline, tests.Anova.Error.DegreesOfFreedom);
+        return AgainstControl
+            ? PrintedTables.Dunnett(Strips(baseline), Others(baseline), degrees, level.Alpha)
+            : PrintedTables.Range(treatments.Length, degrees, level.Alpha) / Math.Sqrt(2);
+    }
 
     private static string Text(double value) => WorkedComparison.Text(value);
 
