@@ -13,6 +13,12 @@ public static class ExerciseTopics
         DegreeDaysByHand.Topic,
         PairedTByHand.Topic,
         CoinsOnCards.Topic,
+        WhatPSays.Topic,
+        HowManyStrips.Topic,
+        UnevenEmergence.Topic,
+        StarterNearSeed.Topic,
+        BreakEvenAndChance.Topic,
+        KeepOrReplantByTable.Topic,
     ];
 
     /// <summary>The topic of a name.</summary>

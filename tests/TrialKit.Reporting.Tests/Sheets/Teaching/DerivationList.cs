@@ -10,5 +10,11 @@ internal static class DerivationList
         ["degree-days"] = DegreeDaysDerivation.Of,
         ["paired-t"] = PairedTDerivation.Of,
         ["coins"] = CoinsDerivation.Of,
+        ["p-of-030"] = WhatPSaysDerivation.Of,
+        ["how-many-strips"] = HowManyStripsDerivation.Of,
+        ["uneven-emergence"] = UnevenEmergenceDerivation.Of,
+        ["starter"] = StarterDerivation.Of,
+        ["break-even"] = BreakEvenDerivation.Of,
+        ["replant"] = ReplantDerivation.Of,
     };
 }
