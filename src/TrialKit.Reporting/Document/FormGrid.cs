@@ -12,6 +12,9 @@ public sealed record FormGrid(IReadOnlyList<FormColumn> Columns, IReadOnlyList<I
     /// <summary>Whether it stands on one page; for forms of few rows.</summary>
     public bool IsWhole { get; init; }
 
+    /// <summary>Whether its last row stands on the page of what follows.</summary>
+    public bool StaysWithNext { get; init; }
+
     private static IReadOnlyList<IReadOnlyList<string>> Check(IReadOnlyList<FormColumn> columns, IReadOnlyList<IReadOnlyList<string>> rows)
     {
         if (columns.Count == 0)

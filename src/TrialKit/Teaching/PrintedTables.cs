@@ -26,9 +26,43 @@ public static class PrintedTables
         return FisherF.UpperQuantile(Inside(alpha), numerator, denominator);
     }
 
+    /// <summary>The |t| that any of several treatments passes against one control with probability alpha when nothing differs (Dunnett 1955, J. Am. Stat. Assoc. 50:1096-1121).</summary>
+    /// <param name="control">Replicates of the control.</param>
+    /// <param name="others">Replicates of each treatment, one or more.</param>
+    /// <param name="degreesOfFreedom">Of the error, above zero.</param>
+    /// <param name="alpha">Both sides together, above 0 and below 1.</param>
+    public static double Dunnett(int control, ReadOnlySpan<int> others, double degreesOfFreedom, double alpha) =>
+        Numerics.Distributions.Dunnett.CriticalValueTwoSided(Inside(alpha), control, others, Guard.Positive(degreesOfFreedom, "degrees of freedom"));
+
+    /// <summary>The probability that any of several treatments lies at least |t| from one control when nothing differs.</summary>
+    /// <param name="t">Any finite number.</param>
+    /// <param name="control">Replicates of the control.</param>
+    /// <param name="others">Replicates of each treatment, one or more.</param>
+    /// <param name="degreesOfFreedom">Of the error, above zero.</param>
+    public static Probability PofDunnett(double t, int control, ReadOnlySpan<int> others, double degreesOfFreedom) => Probability.Of(
+        Numerics.Distributions.Dunnett.UpperTailTwoSided(Math.Abs(Guard.Finite(t, "t")), control, others, Guard.Positive(degreesOfFreedom, "degrees of freedom")));
+
+    /// <summary>The studentized range that is passed with probability alpha when nothing differs.</summary>
+    /// <param name="treatments">Two or more.</param>
+    /// <param name="degreesOfFreedom">Of the error, above zero.</param>
+    /// <param name="alpha">Above 0 and below 1.</param>
+    public static double Range(int treatments, double degreesOfFreedom, double alpha) =>
+        StudentizedRange.UpperQuantile(Inside(alpha), treatments, Guard.Positive(degreesOfFreedom, "degrees of freedom"));
+
+    /// <summary>The probability of a studentized range at least this large.</summary>
+    /// <param name="range">0 or more.</param>
+    /// <param name="treatments">Two or more.</param>
+    /// <param name="degreesOfFreedom">Of the error, above zero.</param>
+    public static Probability PofRange(double range, int treatments, double degreesOfFreedom) => Probability.Of(
+        StudentizedRange.UpperTail(Guard.NotNegative(range, "a range"), treatments, Guard.Positive(degreesOfFreedom, "degrees of freedom")));
+
     /// <summary>The z of the standard normal that leaves a probability above.</summary>
     /// <param name="upperTail">Above 0 and below 1.</param>
     public static double Z(double upperTail) => Normal.UpperQuantile(Inside(upperTail));
+
+    /// <summary>The probability of a standard normal value above z.</summary>
+    /// <param name="z">Any finite number.</param>
+    public static Probability PofZ(double z) => Probability.Of(Normal.UpperTail(Guard.Finite(z, "z")));
 
     /// <summary>The two-sided probability of a t.</summary>
     /// <param name="t">Any finite number.</param>

@@ -24,7 +24,7 @@ public sealed record Exercise(ExerciseTopic Topic, ulong Seed, ExerciseLevel Lev
             .. Paper.Given,
             .. Paper.Cautions,
             new Heading(2, "Questions"),
-            .. Paper.Questions.SelectMany((question, index) => (Block[])[new NumberedQuestion(index + 1, question.Text), .. question.Room.Select(Whole)]),
+            .. Paper.Questions.SelectMany((question, index) => (Block[])[new NumberedQuestion(index + 1, question.Text), .. question.Room.Select((room, i) => Whole(room, i == question.Room.Count - 1))]),
         ]);
 
     /// <summary>The key: each question worked from the numbers on the student's sheet.</summary>
@@ -50,7 +50,8 @@ public sealed record Exercise(ExerciseTopic Topic, ulong Seed, ExerciseLevel Lev
             new BulletList([.. Paper.Sources.Select(RichText.Of)]),
         ]);
 
-    private static Block Whole(Block room) => room is FormGrid form ? form with { IsWhole = true } : room;
+    // A form is not torn, nor parted from the room that belongs to it.
+    private static Block Whole(Block room, bool isLast) => room is FormGrid form ? form with { IsWhole = true, StaysWithNext = !isLast } : room;
 
     private IEnumerable<KeyFact> Marks() =>
     [

@@ -10,9 +10,13 @@ public static class ExerciseTopics
     /// <summary>Every topic.</summary>
     public static ImmutableArray<ExerciseTopic> All { get; } =
     [
+        StandCountsByHand.Topic,
+        EmergenceCurveReading.Topic,
         DegreeDaysByHand.Topic,
         PairedTByHand.Topic,
+        SpotsAreNotReplicates.Topic,
         CoinsOnCards.Topic,
+        BlockAnovaByHand.Topic,
         WhatPSays.Topic,
         HowManyStrips.Topic,
         UnevenEmergence.Topic,

@@ -35,6 +35,12 @@ internal sealed record InventedTrial(string Title, string Question, IReadOnlyLis
     /// <summary>The crop.</summary>
     public string Crop { get; init; } = "corn";
 
+    /// <summary>Distance between rows, in inches.</summary>
+    public int RowInches { get; init; } = 30;
+
+    /// <summary>Seeds dropped on a thousandth of an acre.</summary>
+    public int Seeds { get; init; } = 34;
+
     /// <summary>Strips in pairs or blocks, the order within each drawn.</summary>
     /// <param name="data">Where the order comes from.</param>
     /// <param name="blocks">Pairs or blocks.</param>
@@ -59,10 +65,11 @@ internal sealed record InventedTrial(string Title, string Question, IReadOnlyLis
 
     /// <summary>Counts of a thousandth of an acre, one or more on each strip.</summary>
     /// <param name="counts">Strip, spot and plants.</param>
-    public static ExerciseFile StandCounts(IEnumerable<(string Strip, int Spot, int Plants)> counts) => Table(
+    /// <param name="length">Length of row counted, in feet.</param>
+    public static ExerciseFile StandCounts(IEnumerable<(string Strip, int Spot, int Plants)> counts, string length = ThousandthOfAnAcre) => Table(
         "stand-counts.csv",
         "strip,spot,date,length_ft,plants",
-        counts.Select(count => string.Create(CultureInfo.InvariantCulture, $"{count.Strip},{count.Spot},{Planted.AddDays(28):yyyy-MM-dd},{ThousandthOfAnAcre},{count.Plants}")));
+        counts.Select(count => string.Create(CultureInfo.InvariantCulture, $"{count.Strip},{count.Spot},{Planted.AddDays(28):yyyy-MM-dd},{length},{count.Plants}")));
 
     /// <summary>One value of a measure on each strip.</summary>
     public static ExerciseFile Measure(string name, string unit, IEnumerable<(string Strip, Rounded Value)> values) => Table(
@@ -85,7 +92,7 @@ internal sealed record InventedTrial(string Title, string Question, IReadOnlyLis
     {
         var text = new StringBuilder(Remark);
         text.Append(CultureInfo.InvariantCulture, $"title = \"{Title}\"\ncrop = \"{Crop}\"\nquestion = \"{Question}\"\nunits = \"us\"\n");
-        text.Append(CultureInfo.InvariantCulture, $"\n[planting]\ndate = {PlantedOn:yyyy-MM-dd}\nrow_spacing = \"30 in\"\nseeding_rate = \"34000 seeds/ac\"\n");
+        text.Append(CultureInfo.InvariantCulture, $"\n[planting]\ndate = {PlantedOn:yyyy-MM-dd}\nrow_spacing = \"{RowInches} in\"\nseeding_rate = \"{Seeds}000 seeds/ac\"\n");
         text.Append(CultureInfo.InvariantCulture, $"\n[design]\nlayout = \"{(Treatments.Count == 2 ? "pairs" : "blocks")}\"\ncontrol = \"{Treatments[0].Name}\"\nalpha = 0.10\n");
         text.Append(MoreSettings);
         foreach (var (name, label) in Treatments)

@@ -7,8 +7,12 @@ internal static class DerivationList
 {
     public static readonly IReadOnlyDictionary<string, Func<SheetText, Hand, IEnumerable<Derived>>> All = new Dictionary<string, Func<SheetText, Hand, IEnumerable<Derived>>>(StringComparer.Ordinal)
     {
+        ["stand-counts"] = StandCountsDerivation.Of,
+        ["emergence-curve"] = EmergenceCurveDerivation.Of,
         ["degree-days"] = DegreeDaysDerivation.Of,
         ["paired-t"] = PairedTDerivation.Of,
+        ["spots-not-replicates"] = SpotsDerivation.Of,
+        ["block-anova"] = BlockAnovaDerivation.Of,
         ["coins"] = CoinsDerivation.Of,
         ["p-of-030"] = WhatPSaysDerivation.Of,
         ["how-many-strips"] = HowManyStripsDerivation.Of,

@@ -38,12 +38,16 @@ internal sealed class Hand
         : (decimal)Textbook.F(effect, error, (double)alpha);
 
     /// <summary>Between which probabilities of the table of t a value falls.</summary>
-    public string Bracket(SheetText sheet, decimal t, int degrees)
+    public string Bracket(SheetText sheet, decimal t, int degrees) => Bracket(Math.Abs(t), [0.20m, 0.10m, 0.05m, 0.02m, 0.01m], alpha => T(sheet, degrees, alpha));
+
+    /// <summary>Between which probabilities of the table of F a value falls.</summary>
+    public string BracketF(SheetText sheet, decimal f, int effect, int error) => Bracket(f, [0.10m, 0.05m, 0.01m], alpha => F(sheet, effect, error, alpha));
+
+    private static string Bracket(decimal value, decimal[] alphas, Func<decimal, decimal> critical)
     {
-        decimal[] alphas = [0.20m, 0.10m, 0.05m, 0.02m, 0.01m];
-        var passed = alphas.Where(alpha => Math.Abs(t) > T(sheet, degrees, alpha)).ToArray();
-        return passed.Length == 0 ? "above 0.20"
-            : passed.Length == alphas.Length ? "below 0.01"
+        var passed = alphas.Where(alpha => value > critical(alpha)).ToArray();
+        return passed.Length == 0 ? FormattableString.Invariant($"above {alphas[0]:0.00}")
+            : passed.Length == alphas.Length ? FormattableString.Invariant($"below {alphas[^1]:0.00}")
             : FormattableString.Invariant($"between {alphas[passed.Length]:0.00} and {passed[^1]:0.00}");
     }
 

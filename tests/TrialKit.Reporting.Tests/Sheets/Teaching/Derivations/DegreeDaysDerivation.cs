@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 
 namespace TrialKit.Reporting.Tests.Sheets.Teaching.Derivations;
 
@@ -46,10 +45,8 @@ internal static class DegreeDaysDerivation
 
     private static IEnumerable<int> Asked(SheetText sheet, int days)
     {
-        var some = Regex.Match(sheet.Text, "by the triangle, for days ([0-9]+) and ([0-9]+)", RegexOptions.None, TimeSpan.FromSeconds(5));
-        return some.Success
-            ? some.Groups.Values.Skip(1).Select(group => int.Parse(group.Value, CultureInfo.InvariantCulture))
-            : Enumerable.Range(1, days);
+        const string some = "by the triangle, for days ([0-9]+) and ([0-9]+)";
+        return sheet.IsSecond ? Enumerable.Range(1, days) : sheet.Find(some).Select(day => (int)day);
     }
 
     private static string Met(decimal[] days, decimal need)
