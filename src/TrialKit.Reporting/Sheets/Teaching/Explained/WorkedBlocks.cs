@@ -1,7 +1,6 @@
 using TrialKit.Comparison;
 using TrialKit.Quantities;
 using TrialKit.Reporting.Document;
-using TrialKit.Results;
 using TrialKit.Teaching;
 using TrialKit.Trials;
 

@@ -1,7 +1,6 @@
 using TrialKit.Comparison;
 using TrialKit.Quantities;
 using TrialKit.Reporting.Document;
-using TrialKit.Reporting.Words;
 using TrialKit.Teaching;
 
 namespace TrialKit.Reporting.Sheets.Teaching.Explained;
