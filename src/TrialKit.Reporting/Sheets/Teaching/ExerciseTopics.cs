@@ -17,6 +17,12 @@ public static class ExerciseTopics
         SpotsAreNotReplicates.Topic,
         CoinsOnCards.Topic,
         BlockAnovaByHand.Topic,
+        WhatPSays.Topic,
+        HowManyStrips.Topic,
+        UnevenEmergence.Topic,
+        StarterNearSeed.Topic,
+        BreakEvenAndChance.Topic,
+        KeepOrReplantByTable.Topic,
     ];
 
     /// <summary>The topic of a name.</summary>

@@ -14,13 +14,23 @@ internal sealed record InventedTrial(string Title, string Question, IReadOnlyLis
     /// <summary>Row of a thousandth of an acre at 30 inches, in feet.</summary>
     public const string ThousandthOfAnAcre = "17.424";
 
-    /// <summary>The day every invented trial was planted.</summary>
+    /// <summary>The day an invented trial was planted unless it says another.</summary>
     public static readonly DateOnly Planted = new(2026, 5, 4);
 
     private const string Remark = "# Invented data of a teaching sheet.\n";
+    private const int StripFeet = 600;
+    private const int StripWidthFeet = 30;
+    private const decimal SquareFeetPerAcre = 43_560;
+    private const decimal PoundsPerBushel = 56;
 
     /// <summary>Further lines of <c>trial.toml</c>; none unless given.</summary>
     public string MoreSettings { get; init; } = string.Empty;
+
+    /// <summary>Further lines of the last treatment, such as what it costs; none unless given.</summary>
+    public string LastTreatment { get; init; } = string.Empty;
+
+    /// <summary>The day it was planted.</summary>
+    public DateOnly PlantedOn { get; init; } = Planted;
 
     /// <summary>The crop.</summary>
     public string Crop { get; init; } = "corn";
@@ -46,7 +56,7 @@ internal sealed record InventedTrial(string Title, string Question, IReadOnlyLis
     public IReadOnlyList<ExerciseFile> Files(params IReadOnlyList<ExerciseFile> tables) =>
     [
         new("trial.toml", Settings()),
-        Table("strips.csv", "strip,block,treatment,order,length_ft,width_ft,rows", Strips.Select((strip, index) => string.Create(CultureInfo.InvariantCulture, $"{strip.Name},{strip.Block},{strip.Treatment},{index + 1},600,30,12"))),
+        Table("strips.csv", "strip,block,treatment,order,length_ft,width_ft,rows", Strips.Select((strip, index) => string.Create(CultureInfo.InvariantCulture, $"{strip.Name},{strip.Block},{strip.Treatment},{index + 1},{StripFeet},{StripWidthFeet},12"))),
         .. tables,
     ];
 
@@ -67,11 +77,22 @@ internal sealed record InventedTrial(string Title, string Question, IReadOnlyLis
         "strip,measure,value,unit",
         values.Select(value => string.Create(CultureInfo.InvariantCulture, $"{value.Strip},{name},{value.Value.Written},{unit}")));
 
+    /// <summary>Corn of the strips as it was weighed at standard moisture, from yields in bushels per acre.</summary>
+    public static ExerciseFile Harvest(IEnumerable<(string Strip, Rounded Yield)> yields) => Table(
+        "harvest.csv",
+        "strip,weight_lb,moisture_pct",
+        yields.Select(each => string.Create(CultureInfo.InvariantCulture, $"{each.Strip},{each.Yield.Written * PoundsPerBushel * StripFeet * StripWidthFeet / SquareFeetPerAcre:0.00},15.5")));
+
+    /// <summary>The values of a trial in pairs, strip by strip in field order.</summary>
+    /// <param name="pairs">The control's and the other's value in each pair.</param>
+    public IEnumerable<(string Strip, Rounded Value)> ByStrip(IReadOnlyList<(Rounded Control, Rounded Treated)> pairs) =>
+        Strips.Select(strip => (strip.Name, strip.Treatment == Treatments[0].Name ? pairs[strip.Block - 1].Control : pairs[strip.Block - 1].Treated));
+
     private string Settings()
     {
         var text = new StringBuilder(Remark);
         text.Append(CultureInfo.InvariantCulture, $"title = \"{Title}\"\ncrop = \"{Crop}\"\nquestion = \"{Question}\"\nunits = \"us\"\n");
-        text.Append(CultureInfo.InvariantCulture, $"\n[planting]\ndate = {Planted:yyyy-MM-dd}\nrow_spacing = \"{RowInches} in\"\nseeding_rate = \"{Seeds}000 seeds/ac\"\n");
+        text.Append(CultureInfo.InvariantCulture, $"\n[planting]\ndate = {PlantedOn:yyyy-MM-dd}\nrow_spacing = \"{RowInches} in\"\nseeding_rate = \"{Seeds}000 seeds/ac\"\n");
         text.Append(CultureInfo.InvariantCulture, $"\n[design]\nlayout = \"{(Treatments.Count == 2 ? "pairs" : "blocks")}\"\ncontrol = \"{Treatments[0].Name}\"\nalpha = 0.10\n");
         text.Append(MoreSettings);
         foreach (var (name, label) in Treatments)
@@ -79,6 +100,6 @@ internal sealed record InventedTrial(string Title, string Question, IReadOnlyLis
             text.Append(CultureInfo.InvariantCulture, $"\n[[treatment]]\nname = \"{name}\"\nlabel = \"{label}\"\n");
         }
 
-        return text.ToString();
+        return text.Append(LastTreatment).ToString();
     }
 }

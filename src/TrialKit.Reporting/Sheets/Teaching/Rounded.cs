@@ -42,6 +42,9 @@ public readonly record struct Rounded
     /// <summary>A number printed on the sheet with some decimals, of which more are known: a critical value.</summary>
     public static Rounded Printed(double exact, int decimals) => new(decimal.Round((decimal)exact, decimals, MidpointRounding.AwayFromZero), exact, decimals);
 
+    /// <summary>A number read from a table with what is on paper, which is another than the table's formula gives with what was not rounded.</summary>
+    public static Rounded Read(decimal written, double exact, int decimals) => new(decimal.Round(written, decimals, MidpointRounding.AwayFromZero), exact, decimals);
+
     /// <summary>The number as it is written down with so many decimals.</summary>
     public Rounded To(int places) => new(decimal.Round(Written, places, MidpointRounding.AwayFromZero), Exact, places);
 

@@ -14,5 +14,11 @@ internal static class DerivationList
         ["spots-not-replicates"] = SpotsDerivation.Of,
         ["block-anova"] = BlockAnovaDerivation.Of,
         ["coins"] = CoinsDerivation.Of,
+        ["p-of-030"] = WhatPSaysDerivation.Of,
+        ["how-many-strips"] = HowManyStripsDerivation.Of,
+        ["uneven-emergence"] = UnevenEmergenceDerivation.Of,
+        ["starter"] = StarterDerivation.Of,
+        ["break-even"] = BreakEvenDerivation.Of,
+        ["replant"] = ReplantDerivation.Of,
     };
 }

@@ -26,6 +26,12 @@ internal sealed class Hand
         ? Looked(sheet.Table(CriticalTable.TCaption), 1, ["0.20", "0.10", "0.05", "0.02", "0.01"], alpha, degrees)
         : (decimal)Textbook.T(degrees, (double)alpha);
 
+    /// <summary>A value of t as a table of the sheet prints it, or that of the distribution.</summary>
+    public decimal Looked(decimal printed, int degrees, double alpha) => rounds ? printed : (decimal)Textbook.T(degrees, alpha);
+
+    /// <summary>The lower tail of a t of 0 or more as a table of the sheet prints it, or that of the distribution.</summary>
+    public decimal Tail(decimal t, int degrees, Func<decimal, decimal> printed) => rounds ? printed(t) : 1 - ((decimal)Textbook.UpperTail((double)(t * t), 1, degrees) / 2);
+
     /// <summary>A value of the sheet's table of F, or of the distribution.</summary>
     public decimal F(SheetText sheet, int effect, int error, decimal alpha) => rounds
         ? Looked(sheet.Table(CriticalTable.FCaption), 2, ["0.10", "0.05", "0.01"], alpha, effect, error)

@@ -42,17 +42,30 @@ internal sealed partial class SheetText
     /// <summary>A column of a table as numbers.</summary>
     public decimal[] Column(string caption, int column) => [.. Table(caption).Select(row => Number(row[column]))];
 
-    /// <summary>The numbers of a pattern's groups in the text, each group one number.</summary>
-    public decimal[] Find(string pattern)
+    /// <summary>The head of a table, cell by cell.</summary>
+    public string[] Head(string caption)
     {
-        var match = Regex.Match(Text, pattern, RegexOptions.None, TimeSpan.FromSeconds(5));
-        Assert.True(match.Success, $"The sheet says nothing like '{pattern}'.");
-        return [.. match.Groups.Values.Skip(1).Select(group => Number(group.Value))];
+        var start = Array.IndexOf(lines, caption);
+        Assert.True(start >= 0, $"The sheet has no table '{caption}'.");
+        return Gaps().Split(lines[start + 1].Trim());
     }
+
+    /// <summary>The numbers of a pattern's groups in the text, each group one number.</summary>
+    public decimal[] Find(string pattern) => [.. Matched(pattern).Groups.Values.Skip(1).Select(group => Number(group.Value))];
+
+    /// <summary>The words of a pattern's first group in the text.</summary>
+    public string Words(string pattern) => Matched(pattern).Groups[1].Value;
 
     /// <summary>A number as it is printed: thousands set off, a minus of its own.</summary>
     public static decimal Number(string text) =>
         decimal.Parse(text.Replace('\u2212', '-').Replace("\u00A0%", "", StringComparison.Ordinal), NumberStyles.Number, CultureInfo.InvariantCulture);
+
+    private Match Matched(string pattern)
+    {
+        var match = Regex.Match(Text, pattern, RegexOptions.None, TimeSpan.FromSeconds(5));
+        Assert.True(match.Success, $"The sheet says nothing like '{pattern}'.");
+        return match;
+    }
 
     [GeneratedRegex(" {2,}", RegexOptions.None, 1000)]
     private static partial Regex Gaps();
