@@ -44,7 +44,7 @@ public static class TextReport
         Table table => ["", .. table.Caption is { } caption ? [caption] : Array.Empty<string>(), .. Columns(table), .. table.Note is { } note ? Wrapped(note, width, "", "") : []],
         FormGrid form => ["", .. Columns([.. form.Columns.Select(column => column.Header)], form.Rows.Select(row => row.Select(Filled)), [.. form.Columns.Select(_ => ColumnAlignment.Left)])],
         NumberedQuestion question => ["", .. Wrapped(question.Text.Plain, width, $"{NumberText.Count(question.Number)}. ", "   ")],
-        AnswerRoom room => room.Answers.Select(answer => $"   {answer}: {Blank}"),
+        AnswerRoom room => room.Answers.Select(answer => $"   {answer}: {Blank}").Prepend(""),
         FigureBlock figure => ["", .. Wrapped($"[{figure.Figure.AltText}]", width, "", ""), .. figure.Note is { } note ? Wrapped(note, width, "", "") : []],
         Note note => ["", .. Wrapped($"{note.Heading}: {note.Text.Plain}", width, "| ", "| ")],
         Rule => ["", new string('-', Math.Min(width, DefaultWidth))],
