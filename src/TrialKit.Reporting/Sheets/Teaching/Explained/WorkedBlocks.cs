@@ -98,7 +98,7 @@ internal sealed class WorkedBlocks
             new("error", "Standard error of the difference", IsComplete ? $"√(2 × {Text(meanSquare)} ÷ {blocks.Length})" : "from the fit, since strips are missing", error),
             new("t", "t", $"{Text(difference)} ÷ {Text(error)}", t),
             new("p", "p, for all comparisons together", $"{family}, beyond {Text(Math.Abs(t))}, {degrees} df", p.Value),
-            new("critical", $"Value for the {level} interval", $"{family}, passed in {NumberText.Level(level.Alpha)} of trials, {degrees} df", critical.Value),
+            new("critical", $"Value for the {level} interval", $"{family}, passed by chance in {NumberText.Level(level.Alpha)}, {degrees} df", critical.Value),
             new("half", "Half the interval", $"{Text(critical.Value)} × {Text(error)}", half),
             new("low", "Lower end", $"{Text(difference)} − {Text(half)}", difference - half),
             new("high", "Upper end", $"{Text(difference)} + {Text(half)}", difference + half),

@@ -43,7 +43,7 @@ internal sealed record WorkedPairs(MeasureComparison Comparison, PairTests Tests
             new("df", "Degrees of freedom", $"{Count} − 1", Count - 1),
             new("t", "t", $"{Text(Mean)} ÷ {Text(error)}", t),
             new("p", "p, two-sided", $"both tails of t beyond {Text(Math.Abs(t))}, {Count - 1} df", PrintedTables.PofT(t, Count - 1).Value),
-            new("critical", $"t of the {Level} interval", $"passed in {NumberText.Level(Level.Alpha)} of trials, {Count - 1} df", critical),
+            new("critical", $"t of the {Level} interval", $"passed by chance in {NumberText.Level(Level.Alpha)}, {Count - 1} df", critical),
             new("half", "Half the interval", $"{Text(critical)} × {Text(error)}", half),
             new("low", "Lower end", $"{Text(Mean)} − {Text(half)}", Mean - half),
             new("high", "Upper end", $"{Text(Mean)} + {Text(half)}", Mean + half),
