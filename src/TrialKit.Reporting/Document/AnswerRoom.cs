@@ -9,4 +9,7 @@ public sealed record AnswerRoom(int Lines, params IReadOnlyList<string> Answers)
     public int Lines { get; init; } = Lines >= 0
         ? Lines
         : throw new ArgumentOutOfRangeException(nameof(Lines), Lines, "Room has 0 lines or more.");
+
+    /// <summary>Whether it stands on the page of what follows.</summary>
+    public bool StaysWithNext { get; init; }
 }

@@ -28,13 +28,14 @@ internal sealed class ExerciseFlow(double width)
         return lines.Select(line => line with { KeepWithNext = true });
     }
 
-    /// <summary>The slabs of the room for an answer: one for all its lines, and one for each row of boxes.</summary>
+    /// <summary>The slabs of the room for an answer, which stay together: one for each line, and one for each row of boxes.</summary>
     public IEnumerable<Slab> Slabs(AnswerRoom room)
     {
-        var lines = Enumerable.Range(1, room.Lines)
-            .Select(line => new Slab(LineHeight, [new PlacedFill(new Box(Indent, LineHeight - Hair, width - Indent, Hair), FigureStyle.Grid)]) { KeepWithNext = line < room.Lines || room.Answers.Count > 0 });
-        return [.. lines, .. Rows(room.Answers)];
+        Slab[] slabs = [.. Enumerable.Range(0, room.Lines).Select(_ => Line()), .. Rows(room.Answers)];
+        return slabs.Select((slab, i) => slab with { KeepWithNext = i < slabs.Length - 1 || room.StaysWithNext });
     }
+
+    private Slab Line() => new(LineHeight, [new PlacedFill(new Box(Indent, LineHeight - Hair, width - Indent, Hair), FigureStyle.Grid)]);
 
     private IEnumerable<Slab> Rows(IReadOnlyList<string> answers)
     {

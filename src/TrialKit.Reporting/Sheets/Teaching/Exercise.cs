@@ -50,8 +50,13 @@ public sealed record Exercise(ExerciseTopic Topic, ulong Seed, ExerciseLevel Lev
             new BulletList([.. Paper.Sources.Select(RichText.Of)]),
         ]);
 
-    // A form is not torn, nor parted from the room that belongs to it.
-    private static Block Whole(Block room, bool isLast) => room is FormGrid form ? form with { IsWhole = true, StaysWithNext = !isLast } : room;
+    // The room of a question is not torn over two pages.
+    private static Block Whole(Block room, bool isLast) => room switch
+    {
+        FormGrid form => form with { IsWhole = true, StaysWithNext = !isLast },
+        AnswerRoom answers => answers with { StaysWithNext = !isLast },
+        _ => room,
+    };
 
     private IEnumerable<KeyFact> Marks() =>
     [
