@@ -36,29 +36,33 @@ internal sealed class PencilSpread
     /// <summary>The mean.</summary>
     public Rounded Mean { get; }
 
-    /// <summary>The squares about the mean, added.</summary>
-    public Rounded SquareSum { get; }
-
-    /// <summary>The variance.</summary>
-    public Rounded Variance { get; }
-
-    /// <summary>The standard deviation.</summary>
-    public Rounded Deviation { get; }
-
-    /// <summary>The root of how many there are.</summary>
-    public Rounded Root { get; }
-
     /// <summary>The standard error of the mean.</summary>
     public Rounded Error { get; }
 
     /// <summary>The numbers as a sum is written.</summary>
     public string Added => string.Join(" + ", values.Select(value => value.InSum));
 
+    private Rounded SquareSum { get; }
+
+    private Rounded Variance { get; }
+
+    private Rounded Deviation { get; }
+
+    private Rounded Root { get; }
+
     /// <summary>The steps from the mean to the standard error.</summary>
-    public IEnumerable<KeyStep> Steps() =>
+    public IEnumerable<KeyStep> Steps() => [.. Squares(), .. ToError()];
+
+    /// <summary>The steps from the mean to the sum of squares.</summary>
+    public IEnumerable<KeyStep> Squares() =>
     [
         .. values.Select((value, i) => KeyStep.Of($"square{i + 1}", $"Square of pair {i + 1}", $"({value.Text} − {Mean.InSum})² = {deviations[i].InSum}²", squares[i])),
         KeyStep.Of("squares", "Sum of squares", string.Join(" + ", squares.Select(each => each.Text)), SquareSum),
+    ];
+
+    /// <summary>The steps from the sum of squares to the standard error.</summary>
+    public IEnumerable<KeyStep> ToError() =>
+    [
         KeyStep.Of("variance", "Variance", $"{SquareSum.Text} ÷ {values.Length - 1}", Variance),
         KeyStep.Of("deviation", "Standard deviation", $"√{Variance.Text}", Deviation),
         KeyStep.Of("root", "Root of the number of pairs", $"√{values.Length}", Root),

@@ -13,12 +13,12 @@ public partial class TeachingGuideTests
     [Fact]
     public void ListOfSheets_EachTopic_StandsThereOnceWithItsMinutes() => Assert.Equal(
         ExerciseTopics.All.Select(topic => (topic.Id, topic.Minutes)).Order(),
-        ListedTopics().Matches(Page).Select(match => (match.Groups[1].Value, Minutes(match.Groups[2]))).Order());
+        ListedTopics().Matches(Page).Select(match => (match.Groups["id"].Value, Whole(match.Groups["minutes"]))).Order());
 
     [Fact]
     public void Class_ItsParts_FollowOneAnotherForTwoHours()
     {
-        var parts = ClassParts().Matches(Page).Select(match => (From: (60 * Minutes(match.Groups[1])) + Minutes(match.Groups[2]), Takes: Minutes(match.Groups[3]))).ToArray();
+        var parts = ClassParts().Matches(Page).Select(match => (From: (60 * Whole(match.Groups["hour"])) + Whole(match.Groups["minute"]), Takes: Whole(match.Groups["takes"]))).ToArray();
 
         Assert.NotEmpty(parts);
         var now = 0;
@@ -39,17 +39,17 @@ public partial class TeachingGuideTests
 
         Assert.Equal(
             ExerciseTopics.All.Select(topic => topic.Id).Order(StringComparer.Ordinal),
-            rows.SelectMany(row => InCode().Matches(row)).Select(match => match.Groups[1].Value).Where(code => ExerciseTopics.Find(code) is not null).Order(StringComparer.Ordinal));
+            rows.SelectMany(row => InCode().Matches(row)).Select(match => match.Groups["code"].Value).Where(code => ExerciseTopics.Find(code) is not null).Order(StringComparer.Ordinal));
     }
 
-    private static int Minutes(Group group) => int.Parse(group.Value, CultureInfo.InvariantCulture);
+    private static int Whole(Group group) => int.Parse(group.Value, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^\| `([a-z0-9-]+)` \| ([0-9]+) \|", RegexOptions.Multiline, 1000)]
+    [GeneratedRegex(@"^\| `(?<id>[a-z0-9-]+)` \| (?<minutes>[0-9]+) \|", RegexOptions.Multiline, 1000)]
     private static partial Regex ListedTopics();
 
-    [GeneratedRegex(@"^\| ([0-9]):([0-9]{2}) \| ([0-9]+) \|", RegexOptions.Multiline, 1000)]
+    [GeneratedRegex(@"^\| (?<hour>[0-9]):(?<minute>[0-9]{2}) \| (?<takes>[0-9]+) \|", RegexOptions.Multiline, 1000)]
     private static partial Regex ClassParts();
 
-    [GeneratedRegex("`([a-z0-9-]+)`", RegexOptions.None, 1000)]
+    [GeneratedRegex("`(?<code>[a-z0-9-]+)`", RegexOptions.None, 1000)]
     private static partial Regex InCode();
 }

@@ -132,7 +132,7 @@ internal static class BreakEvenAndChance
                 KeyStep.Of("worth-high", "Worth there, $/ac", $"{high.Text} × {money.NetPrice.Text} − {money.Cost.Text}", (high * money.NetPrice).To(Places) - money.Cost),
             ])
         {
-            Remark = "A loss at the one end and a gain at the other: the trial has not told. The chance says how the weight lies between them.",
+            Remark = "Where one end is a loss and the other a gain, the trial has not told; the chance says how the weight lies between them. Where both ends agree, so does the decision.",
         };
     }
 

@@ -139,7 +139,7 @@ internal static class KeepOrReplantByTable
                 .. high.WorthSteps(),
             ])
         {
-            Remark = "The same at both ends: the counts suffice, and what is left in doubt is the table. Not the same: count more places before the drill is fetched.",
+            Remark = "The same at both ends: the counts suffice, and what is left in doubt is the table. Not the same: count more places before the planter is fetched.",
         };
     }
 

@@ -26,15 +26,8 @@ internal static class PairedTByHand
         var pairs = Draw(data, n);
         var strips = InventedTrial.Laid(data, n, "none", "chains");
         var d = pairs.Select(pair => pair.Treated - pair.Control).ToArray();
-        var sum = Rounded.Sum(d);
-        var mean = (sum / n).To(2);
-        var deviations = d.Select(each => each - mean).ToArray();
-        var squares = deviations.Select(each => each.Square().To(2)).ToArray();
-        var squareSum = Rounded.Sum(squares);
-        var variance = (squareSum / (n - 1)).To(2);
-        var spread = variance.Root().To(2);
-        var root = ((Rounded)n).Root().To(2);
-        var error = (spread / root).To(2);
+        var spread = new PencilSpread(d);
+        var (mean, error) = (spread.Mean, spread.Error);
         var t = (mean / error).To(2);
         var critical = CriticalTable.T(n - 1, Alpha);
         var half = (critical * error).To(2);
@@ -61,25 +54,17 @@ internal static class PairedTByHand
                     "Add the differences and divide by the number of pairs. Round the mean to two decimals.",
                     [new AnswerRoom(1, "sum", "mean difference")],
                     [
-                        KeyStep.Of("sum", "Sum", string.Join(" + ", d.Select(each => each.InSum)), sum),
-                        KeyStep.Of("mean", "Mean difference", $"{sum.Text} ÷ {n}", mean),
+                        KeyStep.Of("sum", "Sum", spread.Added, spread.Sum),
+                        KeyStep.Of("mean", "Mean difference", $"{spread.Sum.Text} ÷ {n}", mean),
                     ]),
                 new(
                     "Take the mean from each difference and square what is left, to two decimals each, in the table. Add the squares.",
                     [new AnswerRoom(0, "sum of squares")],
-                    [
-                        .. d.Select((each, i) => KeyStep.Of($"square{i + 1}", $"Pair {i + 1}", $"({each.Text} − {mean.InSum})² = {deviations[i].InSum}²", squares[i])),
-                        KeyStep.Of("squares", "Sum of squares", string.Join(" + ", squares.Select(each => each.Text)), squareSum),
-                    ]),
+                    [.. spread.Squares()]),
                 new(
                     "Divide by the number of pairs less one: the variance of the differences. Its root is their standard deviation. Divide that by the root of the number of pairs: the standard error of the mean. Two decimals at each step.",
                     [new AnswerRoom(2, "variance", "standard deviation", "root of the number of pairs", "standard error")],
-                    [
-                        KeyStep.Of("variance", "Variance", $"{squareSum.Text} ÷ {n - 1}", variance),
-                        KeyStep.Of("deviation", "Standard deviation", $"√{variance.Text}", spread),
-                        KeyStep.Of("root", "Root of the number of pairs", $"√{n}", root),
-                        KeyStep.Of("error", "Standard error", $"{spread.Text} ÷ {root.Text}", error),
-                    ]),
+                    [.. spread.ToError()]),
                 new(
                     "t is the mean divided by its standard error, to two decimals. Its degrees of freedom are the number of pairs less one.",
                     [new AnswerRoom(1, "t", "degrees of freedom")],

@@ -122,7 +122,7 @@ internal static class StarterNearSeed
 
     private static Question Amounts(Placed placed, string prefix, string text) => new(
         $"{text} Gallons times pounds a gallon, then times the percent of each; two decimals. Add N and K2O.",
-        [new AnswerRoom(2, "product", "N", "P2O5", "K2O", "N+K2O")],
+        [new AnswerRoom(2), new FormGrid([new("Product, lb/ac", 1.2), new("N", 1), new("P2O5", 1), new("K2O", 1), new("N+K2O", 1)], [["", "", "", "", ""]])],
         [
             KeyStep.Of($"{prefix}product", "Product, lb/ac", $"{placed.Gallons.Text} × {placed.Liquid.Density.Text}", placed.Pounds),
             KeyStep.Of($"{prefix}n", "N, lb/ac", $"{placed.Pounds.Text} × {placed.Liquid.N.Text} ÷ 100", placed.N),

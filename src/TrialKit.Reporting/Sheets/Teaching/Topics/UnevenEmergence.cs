@@ -24,8 +24,8 @@ internal static class UnevenEmergence
     // Liu et al. 2004, two leaves late; Nafziger et al. 1991, a quarter of the plants 10 to 12 days late.
     private const decimal OneInSix = 4;
     private const decimal OneInFour = 6.8m;
-    private static readonly Strip Usual = new("usual", "");
-    private static readonly Strip Firm = new("firm", "firm-");
+    private const string Usual = "";
+    private const string Firm = "firm-";
 
     public static ExerciseTopic Topic { get; } = new(
         "uneven-emergence",
@@ -65,7 +65,7 @@ internal static class UnevenEmergence
                     : new("Late plants of sixteen, closed as usual less pressed harder", (usual.Least + usual.Most - firm.Least - firm.Most) / 2.0, first.Late - second.Late),
             ],
             Drawn = string.Create(CultureInfo.InvariantCulture, $"One plant of each tape comes first, most others within two days of it. From {usual.Least} to {usual.Most} of {n} are late where the row was closed as usual{(isFirst ? "" : $", from {firm.Least} to {firm.Most} where it was pressed harder")}, each number equally likely; a late plant is {EarliestLate} to {LatestLate} days behind, each equally likely. No yield was drawn: what unevenness costs here nobody knows."),
-            Sources = [.. LatePlants.Published.Select(finding => finding.Study).Distinct(StringComparer.Ordinal).Select(study => $"{study}.")],
+            Sources = [.. LatePlants.Published.Select(finding => finding.Study).Distinct(StringComparer.Ordinal).Select(study => study.TrimEnd('.') + ".")],
             Cautions = [new Note(NoteWeight.Doubt, "A published figure is not this field's loss", "It was found elsewhere, in another season, with other hybrids and stands. It is there to compare with. What unevenness costs in a field is found by weighing strips.")],
             Files = Trial(strips, rows, n),
         };
@@ -187,9 +187,6 @@ internal static class UnevenEmergence
                 strips.Zip(rows).SelectMany(each => each.Second.Days.Select((day, plant) => string.Create(CultureInfo.InvariantCulture, $"{each.First.Name},A,{plant + 1},{SeedInches * (plant + 1)},{InventedTrial.Planted.AddDays(day):yyyy-MM-dd} 08:00")))));
     }
 
-    /// <summary>How a strip is called in a key.</summary>
-    private sealed record Strip(string Name, string Prefix);
-
     /// <summary>The plants of one tape: days from planting, in order.</summary>
     private sealed record Row(int[] Days)
     {
@@ -211,28 +208,28 @@ internal static class UnevenEmergence
             return new([.. data.Shuffled(lags).Select(lag => start + lag)]);
         }
 
-        public IEnumerable<KeyStep> LagSteps(Strip strip) =>
+        public IEnumerable<KeyStep> LagSteps(string prefix) =>
         [
-            .. Lags.Select((lag, plant) => KeyStep.Of($"{strip.Prefix}lag{plant + 1}", $"{Named(strip)}plant {plant + 1}", string.Create(CultureInfo.InvariantCulture, $"{Days[plant]} − {Days.Min()}"), lag)),
-            KeyStep.Of($"{strip.Prefix}sum", $"{Named(strip)}sum", string.Join(" + ", Lags.Select(NumberText.Count)), Lags.Sum()),
-            KeyStep.Of($"{strip.Prefix}mean", $"{Named(strip)}mean lag", string.Create(CultureInfo.InvariantCulture, $"{Lags.Sum()} ÷ {Days.Length}"), ((Rounded)Lags.Sum() / Days.Length).To(1)),
+            .. Lags.Select((lag, plant) => KeyStep.Of($"{prefix}lag{plant + 1}", Named(prefix, $"plant {plant + 1}"), string.Create(CultureInfo.InvariantCulture, $"{Days[plant]} − {Days.Min()}"), lag)),
+            KeyStep.Of($"{prefix}sum", Named(prefix, "sum"), string.Join(" + ", Lags.Select(NumberText.Count)), Lags.Sum()),
+            KeyStep.Of($"{prefix}mean", Named(prefix, "mean lag"), string.Create(CultureInfo.InvariantCulture, $"{Lags.Sum()} ÷ {Days.Length}"), ((Rounded)Lags.Sum() / Days.Length).To(1)),
         ];
 
-        public IEnumerable<KeyStep> ShareSteps(Strip strip)
+        public IEnumerable<KeyStep> ShareSteps(string prefix)
         {
             var within = Lags.Count(lag => lag <= Near);
-            yield return KeyStep.Of($"{strip.Prefix}within", $"{Named(strip)}within two days, %", Work(within), Percent(within));
-            yield return KeyStep.Of($"{strip.Prefix}late", $"{Named(strip)}more than three days, %", Work(Late), LatePercent);
+            yield return KeyStep.Of($"{prefix}within", Named(prefix, "within two days, %"), Work(within), Percent(within));
+            yield return KeyStep.Of($"{prefix}late", Named(prefix, "more than three days, %"), Work(Late), LatePercent);
         }
 
-        public IEnumerable<KeyStep> LossSteps(Strip strip)
+        public IEnumerable<KeyStep> LossSteps(string prefix)
         {
             var late = Lags.Where(lag => lag > Harmless).Select(lag => string.Create(CultureInfo.InvariantCulture, $"({lag} − {Harmless}) × {PercentADay}"));
-            yield return KeyStep.Of($"{strip.Prefix}points", $"{Named(strip)}sum, %", string.Join(" + ", late), Points);
-            yield return KeyStep.Of($"{strip.Prefix}loss", $"{Named(strip)}of the row, %", string.Create(CultureInfo.InvariantCulture, $"{Points} ÷ {Days.Length}"), Loss);
+            yield return KeyStep.Of($"{prefix}points", Named(prefix, "sum, %"), string.Join(" + ", late), Points);
+            yield return KeyStep.Of($"{prefix}loss", Named(prefix, "of the row, %"), string.Create(CultureInfo.InvariantCulture, $"{Points} ÷ {Days.Length}"), Loss);
         }
 
-        private static string Named(Strip strip) => strip.Prefix.Length == 0 ? "" : "Harder: ";
+        private static string Named(string prefix, string what) => prefix.Length == 0 ? char.ToUpperInvariant(what[0]) + what[1..] : $"Harder: {what}";
 
         private Rounded Percent(int plants) => (100 * (Rounded)plants / Days.Length).To(1);
 

@@ -53,7 +53,7 @@ internal static class WhatPSays
                     [.. Enumerable.Range(0, 2).SelectMany(_ => (TableColumn[])[new("Trial", Alignment: ColumnAlignment.Right), new("p, field N", Alignment: ColumnAlignment.Right), new("p, field S", Alignment: ColumnAlignment.Right)])],
                     [.. Enumerable.Range(0, Trials / 2).Select(row => TableRow.Of([.. Listed(row, nothing, something), .. Listed(row + (Trials / 2), nothing, something)]))]),
             ],
-            Questions = [.. Reading(trial, ""), .. Counting(trial, nothing, something), .. Fitting(trial, ""), Statements(), .. other is null ? [] : Further(other)],
+            Questions = [.. Reading(trial, ""), .. Counting(trial, nothing, something), .. Fitting(trial, ""), Statements(), .. other is null ? [] : Further(trial, other)],
             Wrong = OneLessP(trial, nothing, something),
             Truths =
             [
@@ -115,16 +115,14 @@ internal static class WhatPSays
 
     private static IEnumerable<Question> Fitting(Outcome trial, string prefix)
     {
-        var critical = CriticalTable.T(trial.Pairs - 1, Alpha);
-        var half = (critical * trial.Error).To(2);
-        var (low, high) = (trial.Mean - half, trial.Mean + half);
+        var (low, high) = trial.Interval;
         yield return new(
             $"{(prefix.Length == 0 ? "Trial A" : "Trial B")}: the 90 % interval reaches from the mean less to the mean plus the table's value at 0.10 times the standard error, to two decimals. Which of the true differences −4, −2, 0, 2, 4, 6, 8 lie within it? Slower planting pays from 2 bushels on: does the trial rule out that it pays?",
             [new AnswerRoom(2, "times the standard error", "lower end", "upper end"), new AnswerRoom(0, "true differences that fit", "that it pays is")],
             [
-                KeyStep.Of($"{prefix}half", "Half the interval", $"{critical.Text} × {trial.Error.Text}", half),
-                KeyStep.Of($"{prefix}low", "Lower end", $"{trial.Mean.Text} − {half.Text}", low),
-                KeyStep.Of($"{prefix}high", "Upper end", $"{trial.Mean.Text} + {half.Text}", high),
+                KeyStep.Of($"{prefix}half", "Half the interval", $"{trial.Critical.Text} × {trial.Error.Text}", trial.Half),
+                KeyStep.Of($"{prefix}low", "Lower end", $"{trial.Mean.Text} − {trial.Half.Text}", low),
+                KeyStep.Of($"{prefix}high", "Upper end", $"{trial.Mean.Text} + {trial.Half.Text}", high),
                 KeyStep.Words($"{prefix}fits", "These fit", $"from {low.Text} to {high.Text}", Listed(value => value >= low.Written && value <= high.Written), Listed(value => value >= low.Exact && value <= high.Exact)),
                 KeyStep.Comparison($"{prefix}pays", "That it pays is", $"upper end {high.Text} against {Pays}", high, Pays, "not ruled out", "ruled out"),
             ])
@@ -136,24 +134,25 @@ internal static class WhatPSays
     }
 
     private static Question Statements() => new(
-        "This was said of trial A. Right or wrong? Mark each, and write a reason for one that is wrong.",
+        "Right or wrong? Mark each, and write a reason for one that is wrong.",
         [
-            new BulletList(
-            [
-                "a. Where speed does nothing, about so many trials in a hundred give a difference as far out.",
-                "b. The chance that speed does nothing is p.",
-                "c. The chance that slower planting is better is 1 less p.",
-                "d. Speed makes no difference.",
-                "e. The trial could not tell the two speeds apart; what fits it is the interval.",
-            ]),
-            new AnswerRoom(3, "a", "b", "c", "d", "e"),
+            new FormGrid(
+                [new("Said of trial A", 5), new("Right", 0.6), new("Wrong", 0.7)],
+                [
+                    ["a. Where speed does nothing, a share p of trials is as far out.", "", ""],
+                    ["b. The chance that speed does nothing is p.", "", ""],
+                    ["c. The chance that slower planting is better is 1 less p.", "", ""],
+                    ["d. Speed makes no difference.", "", ""],
+                    ["e. What fits trial A is its interval; it tells no more.", "", ""],
+                ]),
+            new AnswerRoom(2),
         ],
         [])
     {
         Remark = "Right: a and e. b and c turn p round: p starts from nothing differing and cannot say how likely that start is. d takes not shown for shown to be nothing; field S shows how often that is wrong.",
     };
 
-    private static IEnumerable<Question> Further(Outcome other) =>
+    private static IEnumerable<Question> Further(Outcome trial, Outcome other) =>
     [
         .. Reading(other, "b-"),
         .. Fitting(other, "b-"),
@@ -162,7 +161,7 @@ internal static class WhatPSays
             [new AnswerRoom(3)],
             [])
         {
-            Remark = "Trial B: its interval is short, and large differences do not fit it. Trial A leaves both a loss and a gain that would matter. p by itself does not tell these two apart; the interval does.",
+            Remark = $"Trial A leaves open everything from {trial.Interval.Low.Text} to {trial.Interval.High.Text}, trial B everything from {other.Interval.Low.Text} to {other.Interval.High.Text}. The shorter interval tells more. p by itself does not tell the two apart.",
         },
     ];
 
@@ -219,6 +218,12 @@ internal static class WhatPSays
         private const int Places = 2;
 
         public Rounded T => (Mean / Error).To(Places);
+
+        public Rounded Critical => CriticalTable.T(Pairs - 1, Alpha);
+
+        public Rounded Half => (Critical * Error).To(Places);
+
+        public (Rounded Low, Rounded High) Interval => (Mean - Half, Mean + Half);
 
         public static Outcome Drawn(InventedNumbers data, int pairs, double effect, double deviation) =>
             Of([.. Enumerable.Range(0, pairs).Select(_ => data.Normal(effect, deviation))]);
