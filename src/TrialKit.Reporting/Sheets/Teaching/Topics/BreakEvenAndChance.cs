@@ -123,7 +123,11 @@ internal static class BreakEvenAndChance
         var (low, high) = (spread.Mean - half, spread.Mean + half);
         yield return new(
             "The 90 % interval of the difference: mean less and plus the table's value of t at 0.10 times the standard error. What are its two ends worth per acre after the cost? Two decimals. Would you spray at either end?",
-            [CriticalTable.OfT(n - 2, n - 1, n), new AnswerRoom(2, "times the standard error", "lower end", "upper end"), new AnswerRoom(0, "worth at the lower end", "worth at the upper end")],
+            [
+                CriticalTable.OfT(n - 2, n - 1, n),
+                new FormGrid([new("End", 0.8), new("Difference, bu/ac", 1.2), new("Worth after the cost, $/ac", 1.4)], [["lower", "", ""], ["upper", "", ""]]),
+                new AnswerRoom(2, "t times the standard error"),
+            ],
             [
                 KeyStep.Of("half", "Half the interval", $"{critical.Text} × {spread.Error.Text}", half),
                 KeyStep.Of("low", "Lower end, bu/ac", $"{spread.Mean.Text} − {half.Text}", low),
