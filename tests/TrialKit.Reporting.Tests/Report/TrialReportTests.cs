@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using TrialKit.Ingest;
 using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Pdf;
@@ -30,6 +31,23 @@ public class TrialReportTests
             select VerdictSentence.Of(entry.Measure.Measure, entry.Contrast, TrialWords.Replicates(analysis.Trial));
         Assert.NotEmpty(expected);
         Assert.All(expected, sentence => Assert.Contains(sentence, all, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("starter-placement")]
+    [InlineData("closing-wheels")]
+    public void Of_SeveralTreatments_SaysEachHeadlineInWordsWithWhatWouldHaveBeenSeen(string name)
+    {
+        var (analysis, document) = Report(name);
+        var said = document.Blocks.SkipWhile(block => block is not Heading { Text: "The answers in words" }).Skip(1).TakeWhile(block => block is Paragraph).Cast<Paragraph>().Select(paragraph => paragraph.Text.Plain).ToArray();
+        var headlines = analysis.Measures.Where(measure => measure.Measure.IsHeadline && !measure.Contrasts.IsEmpty).ToArray();
+
+        Assert.Equal(headlines.Length, said.Length);
+        for (var i = 0; i < said.Length; i++)
+        {
+            Assert.Contains(headlines[i].Measure.Label, said[i].Replace($"No difference in {MeasureWords.Of(headlines[i].Measure).Noun}", headlines[i].Measure.Label, StringComparison.Ordinal), StringComparison.Ordinal);
+            Assert.Equal(headlines[i].Contrasts.Any(contrast => contrast is { Verdict: Comparison.Verdict.NotShown, Detectable: not null }), said[i].Contains("would usually show", StringComparison.Ordinal));
+        }
     }
 
     [Theory]
@@ -100,7 +118,12 @@ public class TrialReportTests
         Assert.NotEqual(Fingerprint.Of(files), Fingerprint.Of([files[0] with { Sha256 = "01" }, files[1]]));
     }
 
-    internal static (TrialAnalysis Analysis, ReportDocument Document) Report(string name)
+    // An analysis and its report never change, and each takes a second.
+    private static readonly ConcurrentDictionary<string, (TrialAnalysis Analysis, ReportDocument Document)> Reports = new(StringComparer.Ordinal);
+
+    internal static (TrialAnalysis Analysis, ReportDocument Document) Report(string name) => Reports.GetOrAdd(name, Read);
+
+    private static (TrialAnalysis Analysis, ReportDocument Document) Read(string name)
     {
         var reading = TrialReader.Read(Path.Combine(Repository(), "example-trials", name));
         var analysis = TrialAnalysis.Of(reading.Trial!);
