@@ -143,7 +143,7 @@ internal static class StarterNearSeed
     };
 
     private static Question Screen(Placed furrow, Placed band, Soil soil, bool isFirst) => new(
-        $"Hold the furrow{(isFirst ? "" : ", and then the band,")} against each source that has a limit for it: find the line for these rows and this soil, and say whether the amount is over the limit or not. There is no sulfur here, so N+K2O+S is N+K2O.",
+        $"Hold the furrow{(isFirst ? "" : ", and then the band,")} against each source that has a limit for it: find the line for these rows and this soil, round the amount to whole pounds, as the limits are printed, and say whether it is over the limit or not. There is no sulfur here, so N+K2O+S is N+K2O.",
         [new AnswerRoom(1, "Kansas State", "laboratory's guide", "Tri-State"), .. isFirst ? [] : (Block[])[new AnswerRoom(0, "band: laboratory's guide", "band: Ohio State")]],
         [
             Held("kansas", "Kansas State", LimitSources.KansasState, SeedDistance.WithSeed, furrow, soil),
@@ -162,7 +162,16 @@ internal static class StarterNearSeed
     private static KeyStep Held(string id, string label, LimitSource source, SeedDistance distance, Placed placed, Soil soil)
     {
         var limit = soil.Limit(source, distance);
-        return KeyStep.Comparison(id, label, $"{placed.Added.Text} against {limit.Text}", placed.Added, limit, "over", "not over");
+        return Against(id, label, placed.Added, limit);
+    }
+
+    // Whole pounds are held against a limit of whole pounds, on paper and where nothing else is rounded.
+    private static KeyStep Against(string id, string label, Rounded amount, Rounded limit)
+    {
+        var (written, exact) = (amount.To(0), Rounded.Given((decimal)amount.Exact, 0));
+        return KeyStep.Words(id, label, $"{amount.Text} is {written.Text}, against {limit.Text}", Verdict(written), Verdict(exact));
+
+        string Verdict(Rounded pounds) => pounds.Written > limit.Written ? "over" : "not over";
     }
 
     private static Question Reached(Liquid liquid, Soil soil)
@@ -223,7 +232,7 @@ internal static class StarterNearSeed
             "Percent of gallons in place of percent of pounds",
             "The figures of an analysis are percents by weight. A gallon of these liquids weighs more than ten pounds, so leaving the weight out makes the amount beside the seed look more than ten times too small, and nearly anything passes the screen.",
             KeyStep.Of("wrong-added", "N+K2O of the wrong way", $"{furrow.Gallons.Text} × ({furrow.Liquid.N.Text} + {furrow.Liquid.K2O.Text}) ÷ 100", wrong),
-            KeyStep.Comparison("wrong-kansas", "Kansas State", $"{wrong.Text} against {limit.Text}", wrong, limit, "over", "not over"));
+            Against("wrong-kansas", "Kansas State", wrong, limit));
     }
 
     private static (Rounded Control, Rounded Treated) Pair(InventedNumbers data, int injury)

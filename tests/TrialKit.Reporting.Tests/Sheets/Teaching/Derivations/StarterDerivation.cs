@@ -26,7 +26,7 @@ internal static class StarterDerivation
         foreach (var (id, source) in ((string, string)[])[("kansas", "Kansas State University"), ("laboratory", "A soil-testing laboratory's guide"), ("tri-state", "The Tri-State recommendations")])
         {
             var limit = Limit(sheet, source, "with the seed");
-            yield return Derived.Of(id, added > limit ? "over" : "not over");
+            yield return Derived.Of(id, Against(added, limit));
             yield return Derived.Of($"reach-{id}", hand.Round(limit / perGallon, 1));
         }
 
@@ -42,8 +42,8 @@ internal static class StarterDerivation
             yield return Derived.Of("gallons", gallons);
             yield return Derived.Of("band-gallons", rate - gallons);
             yield return Derived.Of("row-narrow", hand.Round(added * 20 / 522.72m, 3));
-            yield return Derived.Of("band-laboratory", bandAdded > Limit(sheet, "A soil-testing laboratory's guide", "in a 2x2 band") ? "over" : "not over");
-            yield return Derived.Of("band-ohio", bandAdded > Limit(sheet, "Ohio State University", "in a 2x2 band") ? "over" : "not over");
+            yield return Derived.Of("band-laboratory", Against(bandAdded, Limit(sheet, "A soil-testing laboratory's guide", "in a 2x2 band")));
+            yield return Derived.Of("band-ohio", Against(bandAdded, Limit(sheet, "Ohio State University", "in a 2x2 band")));
         }
 
         var offered = sheet.Words("The dealer offers to mix in some (.+?)\\.");
@@ -53,7 +53,7 @@ internal static class StarterDerivation
         yield return Derived.Of("lower", d.Count(each => each < 0).ToString(CultureInfo.InvariantCulture));
         var wrong = hand.Round(gallons * (n + k) / 100, 2);
         yield return Derived.Of("wrong-added", wrong);
-        yield return Derived.Of("wrong-kansas", wrong > Limit(sheet, "Kansas State University", "with the seed") ? "over" : "not over");
+        yield return Derived.Of("wrong-kansas", Against(wrong, Limit(sheet, "Kansas State University", "with the seed")));
     }
 
     private static IEnumerable<Derived> Amounts(decimal gallons, string prefix, decimal[] label, Hand hand)
@@ -66,6 +66,9 @@ internal static class StarterDerivation
         yield return Derived.Of($"{prefix}k2o", nutrients[2]);
         yield return Derived.Of($"{prefix}added", nutrients[0] + nutrients[2]);
     }
+
+    // In whole pounds, as the limits are printed.
+    private static string Against(decimal amount, decimal limit) => decimal.Round(amount, 0, MidpointRounding.AwayFromZero) > limit ? "over" : "not over";
 
     // The line whose soil and rows are those of the story; lines differ in one of the two.
     private static decimal Limit(SheetText sheet, string source, string where)
