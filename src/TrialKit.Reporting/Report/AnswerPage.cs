@@ -111,19 +111,23 @@ internal static class AnswerPage
             yield break;
         }
 
+        var told = Chosen(answers, draft.Answers);
+        var control = told.All(answer => answer.Contrasts.All(contrast => IsAgainstControl(contrast, trial))) ? trial.Design.Control : null;
         var (heading, left, right) = pairs.Length == 1
             ? ($"{Brief.Of(pairs[0].Treatment.Label, label)} against {Brief.Of(pairs[0].Baseline.Label, label)}", $"less with {Brief.Of(pairs[0].Treatment.Label, 24)}", "more")
-            : trial.Design.Control is { } control
+            : control is not null
                 ? ($"Against {Brief.Of(control.Label, label)}", "less", $"more than {Brief.Of(control.Label, 24)}")
                 : ("The treatments against each other", "less with the first", "more");
         yield return new Heading(2, heading);
-        var told = Chosen(answers, draft.Answers);
-        yield return new MarkedSentences([.. told.Select(answer => Sentence(answer, analysis, pairs.Length > 1, label))], left, right);
+        yield return new MarkedSentences([.. told.Select(answer => Sentence(answer, analysis, pairs.Length > 1, control is null, label))], left, right);
         var others = analysis.Measures.SelectMany(measure => measure.Contrasts).ToHashSet(ReferenceEqualityComparer.Instance);
         others.ExceptWith(told.SelectMany(answer => answer.Contrasts));
-        var rest = others.Count > 0 ? PageWords.Others(others.Count, others.Cast<Contrast>().Count(contrast => contrast.Verdict == Verdict.Shown)) + " " : "";
+        var rest = others.Count > 0 ? PageWords.Others([.. others.Cast<Contrast>()]) + " " : "";
         yield return new Paragraph(rest + PageWords.Level(trial.Design), TextSize.Small);
     }
+
+    // Where the control has no value, or one strip, the others are compared with each other.
+    private static bool IsAgainstControl(Contrast contrast, StripTrial trial) => trial.Design.Control is { } control && Identifier.Same(contrast.Baseline.Name, control.Name);
 
     // What was shown comes first, but does not crowd out what was not.
     private static Answer[] Chosen(Answer[] answers, int most)
@@ -170,7 +174,7 @@ internal static class AnswerPage
         return place >= 0 ? place : measure is { IsHeadline: true, Kind: MeasureKind.Other } ? Spoken.Length : null;
     }
 
-    private static MarkedSentence Sentence(Answer answer, TrialAnalysis analysis, bool names, int label)
+    private static MarkedSentence Sentence(Answer answer, TrialAnalysis analysis, bool namesTreatment, bool namesBaseline, int label)
     {
         if (answer.Contrasts.Length > 1)
         {
@@ -180,12 +184,12 @@ internal static class AnswerPage
         var contrast = answer.Contrasts[0];
         var mark = AnswersPart.Mark(contrast);
         var sentence = VerdictSentence.Of(answer.Measure, contrast, TrialWords.Replicates(analysis.Trial));
-        if (!names)
+        if (!namesTreatment)
         {
             return new(sentence, mark);
         }
 
-        var who = analysis.Trial.Design.Control is null
+        var who = namesBaseline
             ? $"{Brief.Of(contrast.Treatment.Label, label)} against {Brief.Of(contrast.Baseline.Label, label)}: "
             : $"{Brief.Of(contrast.Treatment.Label, label)}: ";
         return new(RichText.Of(who, Emphasis.Strong).Then(char.ToLowerInvariant(sentence[0]) + sentence[1..]), mark);
@@ -222,8 +226,10 @@ internal static class AnswerPage
             where measure.Measure.Id == id
             from contrast in measure.Contrasts
             where contrast is { Detectable: > 0, Estimate: not null }
+            let next = NextTrial.After(contrast)
+            where next is not null
             orderby contrast.Verdict == Verdict.Shown ? 1 : 0
-            select PageWords.Next(measure.Measure, contrast, TrialWords.Replicates(analysis.Trial));
+            select PageWords.Next(measure.Measure, contrast, next, TrialWords.Replicates(analysis.Trial));
         return open.FirstOrDefault();
     }
 

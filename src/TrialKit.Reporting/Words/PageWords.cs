@@ -8,11 +8,25 @@ namespace TrialKit.Reporting.Words;
 internal static class PageWords
 {
     /// <summary>Where the comparisons that the page leaves out stand.</summary>
-    /// <param name="left">How many it leaves out.</param>
-    /// <param name="shown">How many of them showed a difference.</param>
-    public static string Others(int left, int shown) => left == 1
-        ? $"One more comparison was made; {(shown == 1 ? "a difference was shown. It" : "no difference was shown. It")} stands under Every comparison."
-        : $"{NumberText.CountWord(left)} more comparisons were made and {NumberText.CountWord(shown).ToLowerInvariant()} of them {(shown == 1 ? "was" : "were")} shown; all stand under Every comparison.";
+    /// <param name="left">Those it leaves out, one or more.</param>
+    public static string Others(IReadOnlyCollection<Contrast> left)
+    {
+        var untested = left.Count(contrast => contrast.Verdict == Verdict.NotJudged);
+        var shown = left.Count(contrast => contrast.Verdict == Verdict.Shown);
+        if (left.Count == 1)
+        {
+            return $"One more comparison {(untested == 1 ? "could not be tested" : shown == 1 ? "was made; a difference was shown" : "was made; no difference was shown")}. It stands under Every comparison.";
+        }
+
+        if (untested == left.Count)
+        {
+            return $"{NumberText.CountWord(left.Count)} more comparisons could not be tested; all stand under Every comparison.";
+        }
+
+        var how = shown switch { 0 => "none of them was", 1 => "one of them was", _ => $"{NumberText.CountWord(shown).ToLowerInvariant()} of them were" };
+        var without = untested == 0 ? "" : $", {NumberText.CountWord(untested).ToLowerInvariant()} could not be tested";
+        return $"{NumberText.CountWord(left.Count)} more comparisons were made and {how} shown{without}; all stand under Every comparison.";
+    }
 
     /// <summary>How the picture is read.</summary>
     public static string Picture(bool pairs) => pairs
@@ -50,11 +64,12 @@ internal static class PageWords
     /// <summary>How large a next trial would have to be.</summary>
     /// <param name="measure">The measure.</param>
     /// <param name="contrast">The comparison whose spread is taken; its detectable difference is known.</param>
+    /// <param name="next">The next trial after it.</param>
     /// <param name="replicates">What a replicate is called, such as <c>pairs</c>.</param>
-    public static string Next(Measure measure, Contrast contrast, string replicates)
+    public static string Next(Measure measure, Contrast contrast, NextTrial next, string replicates)
     {
         var half = contrast.Detectable!.Value / 2;
-        var needed = NextTrial.Replicates(contrast, half) is { } count ? NumberText.CountWord(count) : $"More than {NumberText.Count(NextTrial.Most)}";
+        var needed = next.Replicates(half) is { } count ? NumberText.CountWord(count) : $"More than {NumberText.Count(NextTrial.Most)}";
         return $"{needed} {replicates} like these would usually show a difference in {MeasureWords.Of(measure).Noun} of {AmountText.For(measure, half).Amount(half)}, half of what {NumberText.CountWord(contrast.Estimate!.Replicates).ToLowerInvariant()} can show. Try it in another field or year before counting on it.";
     }
 }

@@ -15,8 +15,13 @@ internal static class TestsRun
     {
         int[] tested = [.. perMeasure.Where(count => count > 0)];
         var (tests, families) = (tested.Sum(), tested.Length);
-        return tests <= 1 ? null : new("tests-run", FindingWeight.Note, tests == families
-            ? string.Create(CultureInfo.InvariantCulture, $"{tests} comparisons were tested at {level.Alpha:0.########}; with no true difference anywhere about {tests * level.Alpha:0.#} of them would be called different by chance.")
-            : string.Create(CultureInfo.InvariantCulture, $"{tests} comparisons of {families} measures were tested, those of one measure {joined} at {level.Alpha:0.########}; with no true difference anywhere about {families * level.Alpha:0.#} of the measures would show one by chance."));
+        return tests <= 1 ? null : new("tests-run", FindingWeight.Note, Text(families switch
+        {
+            _ when tests == families => $"{tests} comparisons were tested at {level.Alpha:0.########}; with no true difference anywhere about {tests * level.Alpha:0.#} of them would be called different by chance.",
+            1 => $"{tests} comparisons of one measure were tested, {joined} at {level.Alpha:0.########}: with no true difference anywhere about {100 * level.Alpha:0.######} of 100 such trials would show one by chance.",
+            _ => (FormattableString)$"{tests} comparisons of {families} measures were tested, those of one measure {joined} at {level.Alpha:0.########}; with no true difference anywhere about {families * level.Alpha:0.#} of the measures would show one by chance.",
+        }));
+
+        static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
     }
 }
