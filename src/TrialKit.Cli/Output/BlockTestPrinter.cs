@@ -25,11 +25,14 @@ internal static class BlockTestPrinter
                     NumberText.PValue(row.Blocks.Randomization?.P.Value),
                     NumberText.Number(row.Blocks.Anova.CoefficientOfVariation, 1),
                 ]));
-            Letters(blocked.Where(row => row.Measure.IsHeadline && !row.Blocks.Letters.IsEmpty), terminal);
+            Letters(blocked.Where(row => row.Measure.IsHeadline && Parts(row.Blocks)), terminal);
         }
 
         AllStrips(analysis, terminal);
     }
+
+    // Where no procedure parts any two treatments every letter is the same, and says nothing.
+    private static bool Parts(BlockTests blocks) => blocks.Letters.Select(letters => (letters.Lsd, letters.Tukey)).Distinct().Skip(1).Any();
 
     private static void Letters(IEnumerable<(Results.Measure Measure, BlockTests Blocks)> blocked, Terminal terminal)
     {

@@ -12,20 +12,18 @@ internal static class PageWords
     public static string Others(IReadOnlyCollection<Contrast> left)
     {
         var untested = left.Count(contrast => contrast.Verdict == Verdict.NotJudged);
-        var shown = left.Count(contrast => contrast.Verdict == Verdict.Shown);
-        if (left.Count == 1)
+        var (made, shown) = (left.Count - untested, left.Count(contrast => contrast.Verdict == Verdict.Shown));
+        var end = left.Count == 1 ? ". It stands under Every comparison." : "; all stand under Every comparison.";
+        if (made == 0)
         {
-            return $"One more comparison {(untested == 1 ? "could not be tested" : shown == 1 ? "was made; a difference was shown" : "was made; no difference was shown")}. It stands under Every comparison.";
-        }
-
-        if (untested == left.Count)
-        {
-            return $"{NumberText.CountWord(left.Count)} more comparisons could not be tested; all stand under Every comparison.";
+            return $"{NumberText.CountWord(untested)} more {(untested == 1 ? "comparison" : "comparisons")} could not be tested{end}";
         }
 
         var how = shown switch { 0 => "none of them was", 1 => "one of them was", _ => $"{NumberText.CountWord(shown).ToLowerInvariant()} of them were" };
-        var without = untested == 0 ? "" : $", {NumberText.CountWord(untested).ToLowerInvariant()} could not be tested";
-        return $"{NumberText.CountWord(left.Count)} more comparisons were made and {how} shown{without}; all stand under Every comparison.";
+        var told = made == 1
+            ? $"One more comparison was made; {(shown == 1 ? "a" : "no")} difference was shown"
+            : $"{NumberText.CountWord(made)} more comparisons were made and {how} shown";
+        return told + (untested == 0 ? "" : $", and {NumberText.CountWord(untested).ToLowerInvariant()} more could not be tested") + end;
     }
 
     /// <summary>How the picture is read.</summary>

@@ -97,16 +97,16 @@ public sealed record SpotVariation(
             new(f, treatments.DegreesOfFreedom, degrees, Probability.Of(FisherF.UpperTail(f, treatments.DegreesOfFreedom, degrees)), Methods.Subsampling);
     }
 
-    // The first line is the trial itself: what the verdicts say of the comparison that shows the least.
+    // The first line is the trial itself: what the verdicts say of the comparison that lost the fewest strips.
     private static IEnumerable<SpotPlan> Planned(JoinedStrips joined, double spotsPerStrip, double spot, double strip, MeasureComparison comparison)
     {
-        if (comparison.Contrasts.Where(contrast => contrast is { Detectable: not null, OwnAlpha: not null }).MaxBy(contrast => contrast.Detectable) is not { Estimate: { } estimate } widest)
+        if (comparison.Contrasts.Where(contrast => contrast is { Detectable: not null, OwnAlpha: not null }).MinBy(contrast => contrast.Detectable) is not { Estimate: { } estimate } fullest)
         {
             yield break;
         }
 
         var (strips, spots) = (joined.Blocks.Length, Math.Max(1, (int)Math.Round(spotsPerStrip)));
-        yield return new(strips, spots, estimate.StandardError, widest.Detectable!.Value);
+        yield return new(strips, spots, estimate.StandardError, fullest.Detectable!.Value);
         if (!(spot + strip > 0))
         {
             yield break;
@@ -115,7 +115,7 @@ public sealed record SpotVariation(
         foreach (var (r, k) in new[] { (strips, 2 * spots), (strips + 2, spots), (2 * strips, spots), (2 * strips, Math.Max(1, spots / 2)) }.Distinct())
         {
             var error = Math.Sqrt(2 * SpotAllocation.VarianceOfMean(strip, spot, r, k));
-            yield return new(r, k, error, error * TTestPower.NoncentralityFor(Contrast.DetectablePower, (r - 1) * (joined.Treatments.Length - 1), widest.OwnAlpha!.Value));
+            yield return new(r, k, error, error * TTestPower.NoncentralityFor(Contrast.DetectablePower, (r - 1) * (joined.Treatments.Length - 1), fullest.OwnAlpha!.Value));
         }
     }
 

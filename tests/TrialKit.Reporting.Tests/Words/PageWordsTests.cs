@@ -18,7 +18,8 @@ public class PageWordsTests
     [InlineData(0, 0, 1, "One more comparison could not be tested. It stands under Every comparison.")]
     [InlineData(0, 3, 0, "Three more comparisons were made and none of them was shown; all stand under Every comparison.")]
     [InlineData(1, 2, 0, "Three more comparisons were made and one of them was shown; all stand under Every comparison.")]
-    [InlineData(2, 1, 1, "Four more comparisons were made and two of them were shown, one could not be tested; all stand under Every comparison.")]
+    [InlineData(2, 1, 1, "Three more comparisons were made and two of them were shown, and one more could not be tested; all stand under Every comparison.")]
+    [InlineData(0, 1, 2, "One more comparison was made; no difference was shown, and two more could not be tested; all stand under Every comparison.")]
     [InlineData(0, 0, 3, "Three more comparisons could not be tested; all stand under Every comparison.")]
     public void Others_ShownNotShownAndUntested_AreToldApart(int shown, int notShown, int untested, string text) => Assert.Equal(
         text,
