@@ -12,10 +12,10 @@ namespace TrialKit.Emergence;
 public sealed record StripEvenness(Strip Strip, ImmutableArray<PlantLag> Lags, ImmutableArray<Finding> Findings)
 {
     /// <summary>Mean days behind the first plant of the spot.</summary>
-    public double MeanLag => Summary.Mean([.. Lags.Select(lag => lag.BehindFirst).Order()]);
+    public double MeanLag { get; } = Summary.Mean(Behind(Lags));
 
     /// <summary>Standard deviation of the days behind the first plant, n - 1; null with one plant.</summary>
-    public double? StandardDeviation => Lags.Length > 1 ? Summary.StandardDeviation([.. Lags.Select(lag => lag.BehindFirst).Order()]) : null;
+    public double? StandardDeviation { get; } = Lags.Length > 1 ? Summary.StandardDeviation(Behind(Lags)) : null;
 
     /// <summary>Percent of plants within 24 h of the first of their spot.</summary>
     public double PercentWithin24HoursOfFirst => Percent(lag => lag.BehindFirst <= 1 + PlantEvenness.Slack);
@@ -31,6 +31,14 @@ public sealed record StripEvenness(Strip Strip, ImmutableArray<PlantLag> Lags, I
 
     /// <summary>Percent of plants that are late.</summary>
     public double PercentLate => Percent(lag => lag.IsLate);
+
+    // In order, so that the order of spots leaves the sums as they are.
+    private static double[] Behind(ImmutableArray<PlantLag> lags)
+    {
+        double[] behind = [.. lags.Select(lag => lag.BehindFirst)];
+        Array.Sort(behind);
+        return behind;
+    }
 
     private double Percent(Func<PlantLag, bool> counted) => 100.0 * Lags.Count(counted) / Lags.Length;
 }
