@@ -91,14 +91,17 @@ public sealed record PooledTrials
         }
 
         var level = sites[0].Trial.Level;
-        var comparisons =
+        var found =
             from pair in Pairs(sites)
             from measure in Measures(sites)
             let having = Having(sites, measure)
             let pooled = SitePooling.Of(measure, pair, having, level)
             where pooled is not null
             select pooled;
-        return new([.. sites], level, [.. comparisons], [.. Doubts(sites)]);
+        PooledComparison[] alone = [.. found];
+        var counts = alone.CountBy(comparison => comparison.Measure.Id, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
+        var tested = TestsRun.Of(counts.Values, level, "together, by Bonferroni's inequality,");
+        return new([.. sites], level, [.. alone.Select(comparison => comparison with { Comparisons = counts[comparison.Measure.Id] })], [.. Doubts(sites), .. tested is null ? Array.Empty<Finding>() : [tested]]);
     }
 
     // Pairs that differ in nothing but which treatment comes first are one.

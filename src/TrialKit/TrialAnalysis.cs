@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using TrialKit.Analysis;
 using TrialKit.Comparison;
 using TrialKit.Emergence;
@@ -93,18 +92,9 @@ public sealed record TrialAnalysis
         var emergence = EmergenceReview.Of(trial, strips.Emergence, pairs);
         var forecast = TrialForecast.Of(trial, strips.Emergence);
         var heat = TrialHeat.Of(trial);
-        return new(trial, strips, heat, forecast, measures, emergence, [.. LayoutFindings.Of(trial), .. Tests(measures, trial.Design), .. heat?.FindingsOf(trial, strips.Emergence) ?? [], .. forecast?.Findings ?? [], .. strips.Findings, .. emergence?.Findings ?? []]);
+        return new(trial, strips, heat, forecast, measures, emergence, [.. LayoutFindings.Of(trial), .. Tested(measures, trial.Design), .. heat?.FindingsOf(trial, strips.Emergence) ?? [], .. forecast?.Findings ?? [], .. strips.Findings, .. emergence?.Findings ?? []]);
     }
 
-    private static IEnumerable<Finding> Tests(ImmutableArray<MeasureComparison> measures, Design design)
-    {
-        var tests = measures.Sum(measure => measure.Contrasts.Count(contrast => contrast.P is not null));
-        var families = measures.Count(measure => measure.Contrasts.Any(contrast => contrast.P is not null));
-        if (tests > 1)
-        {
-            yield return new("tests-run", FindingWeight.Note, tests == families
-                ? string.Create(CultureInfo.InvariantCulture, $"{tests} comparisons were tested at {design.Level.Alpha:0.########}; with no true difference anywhere about {tests * design.Level.Alpha:0.#} of them would be called different by chance.")
-                : string.Create(CultureInfo.InvariantCulture, $"{tests} comparisons of {families} measures were tested, those of one measure together at {design.Level.Alpha:0.########}; with no true difference anywhere about {families * design.Level.Alpha:0.#} of the measures would show one by chance."));
-        }
-    }
+    private static IEnumerable<Finding> Tested(ImmutableArray<MeasureComparison> measures, Design design) =>
+        TestsRun.Of(measures.Select(measure => measure.Contrasts.Count(contrast => contrast.P is not null)), design.Level, "together") is { } finding ? [finding] : [];
 }

@@ -178,4 +178,10 @@ internal static class Tolerances
 
     /// <summary>Metres. Sides of a strip on a map: coordinates are rounded to 1e-8 degrees, about a millimetre, at both ends.</summary>
     public const double MapMetres = 0.01;
+
+    /// <summary>Relative. Degrees of freedom and variances of a reference's own search, whose derivatives are taken by differences.</summary>
+    public const double DifferencedReml = 1e-4;
+
+    /// <summary>Relative to differences near one. At a level of 1e12 a double is known to a ten-thousandth.</summary>
+    public const double RoundedAtALevel = 5e-4;
 }

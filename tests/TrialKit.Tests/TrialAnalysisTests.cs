@@ -27,7 +27,8 @@ public class TrialAnalysisTests
 
         Assert.Equal(Verdict.Shown, One(analysis, "t50").Verdict);
         Assert.Equal(Verdict.Shown, One(analysis, "spread").Verdict);
-        Assert.Equal(Verdict.NotShown, One(analysis, "stand").Verdict);
+        Assert.Equal(Verdict.Equivalent, One(analysis, "stand").Verdict);
+        Assert.Equal(Verdict.NotShown, One(analysis, "stand-share").Verdict);
         Assert.True(One(analysis, "t50").Interval!.Value.Holds(-0.35));
         Assert.True(One(analysis, "spread").Interval!.Value.Holds(-0.98));
     }

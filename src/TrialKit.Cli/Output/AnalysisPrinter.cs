@@ -25,13 +25,14 @@ internal static class AnalysisPrinter
             Answers(analysis, pair, terminal);
         }
 
-        terminal.WriteWrapped(TrialWords.Level(analysis.Trial.Design), indent: 0);
+        terminal.WriteWrapped(TrialWords.Level(analysis), indent: 0);
         terminal.Out.WriteLine();
         foreach (var pair in analysis.ComparedPairs)
         {
             Comparisons(analysis, pair, terminal);
         }
 
+        BlockTestPrinter.Print(analysis, terminal);
         EmergenceReviewPrinter.Print(analysis, terminal);
         Strips(analysis, terminal);
         if (analysis.Heat is { } heat)

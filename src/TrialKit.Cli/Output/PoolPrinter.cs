@@ -51,6 +51,6 @@ internal static class PoolPrinter
                 "together",
                 MeasureText.Difference(comparison.Measure, comparison.Reml.Estimate.Value),
                 MeasureText.Interval(comparison.Measure, comparison.Interval),
-                NumberText.PValue(comparison.Reml.Estimate.PTwoSided.Value),
+                NumberText.PValue(comparison.P.Value),
             ])));
 }

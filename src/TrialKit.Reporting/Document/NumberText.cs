@@ -54,11 +54,11 @@ public static class NumberText
         return text.Contains('.', StringComparison.Ordinal) ? text.TrimEnd('0').TrimEnd('.') : text;
     }
 
-    /// <summary>A number among others up to a largest, with so many figures of the largest: <c>65.7</c> beside <c>109.0</c>; in powers of ten where decimals would run long.</summary>
+    /// <summary>A number among others up to a largest, with so many figures of the largest: <c>65.7</c> beside <c>109.0</c>; in powers of ten where decimals or zeros would run long.</summary>
     public static string Fitting(double value, double largest, int figures)
     {
-        var decimals = largest > 0 ? Math.Max(0, -Place(largest, figures)) : 0;
-        return decimals <= MostDecimals ? Number(value, decimals) : value.ToString("0.##E+0", CultureInfo.InvariantCulture).Replace('-', Minus);
+        var place = largest > 0 ? Place(largest, figures) : 0;
+        return Math.Abs(place) <= MostDecimals ? Format(RoundToPlace(value, place), Math.Max(0, -place), plus: false) : value.ToString("0.##E+0", CultureInfo.InvariantCulture).Replace('-', Minus);
     }
 
     /// <summary>A stand, in plants per acre or hectare, to the hundred: <c>31,400</c>.</summary>

@@ -113,14 +113,15 @@ internal static class AnswerPage
             yield break;
         }
 
+        var told = Chosen(answers, draft.Answers);
+        var control = AnswersPart.SharedControl(told.SelectMany(answer => answer.Contrasts), trial);
         var (heading, left, right) = pairs.Length == 1
             ? ($"{Brief.Of(pairs[0].Treatment.Label, label)} against {Brief.Of(pairs[0].Baseline.Label, label)}", $"less with {Brief.Of(pairs[0].Treatment.Label, 24)}", "more")
-            : trial.Design.Control is { } control
+            : control is not null
                 ? ($"Against {Brief.Of(control.Label, label)}", "less", $"more than {Brief.Of(control.Label, 24)}")
                 : ("The treatments against each other", "less with the first", "more");
         yield return new Heading(2, heading);
-        var told = Chosen(answers, draft.Answers);
-        MarkedSentence[] sentences = [.. told.Select(answer => AnswersPart.Sentence(answer.Measure, answer.Contrasts, trial, label, draft.Compared))];
+        MarkedSentence[] sentences = [.. told.Select(answer => AnswersPart.Sentence(answer.Measure, answer.Contrasts, trial, control, label, draft.Compared))];
         if (Array.Exists(sentences, sentence => sentence.Mark is not null))
         {
             yield return new MarkedSentences(sentences, left, right);
@@ -202,8 +203,10 @@ internal static class AnswerPage
             where measure.Measure.Id == id
             from contrast in measure.Contrasts
             where contrast is { Detectable: > 0, Estimate: not null }
+            let next = NextTrial.After(contrast)
+            where next is not null
             orderby contrast.Verdict == Verdict.Shown ? 1 : 0
-            select PageWords.Next(measure.Measure, contrast, TrialWords.Replicates(analysis.Trial));
+            select PageWords.Next(measure.Measure, contrast, next, TrialWords.Replicates(analysis.Trial));
         return open.FirstOrDefault();
     }
 

@@ -22,16 +22,17 @@ internal static class AnswersPart
             yield break;
         }
 
+        var control = SharedControl(told.SelectMany(measure => measure.Contrasts), analysis.Trial);
         yield return new Heading(2, "The answers in words");
         if (analysis.ComparedPairs.ToArray() is [var pair])
         {
-            yield return new MarkedSentences([.. told.Select(measure => Sentence(measure.Measure, measure.Contrasts, analysis.Trial, WholeLabels, MostInWords))], $"less with {Brief.Of(pair.Treatment.Label, 40)}", "more");
+            yield return new MarkedSentences([.. told.Select(measure => Sentence(measure.Measure, measure.Contrasts, analysis.Trial, control, WholeLabels, MostInWords))], $"less with {Brief.Of(pair.Treatment.Label, 40)}", "more");
             yield break;
         }
 
         foreach (var measure in told)
         {
-            yield return new Paragraph(Sentence(measure.Measure, measure.Contrasts, analysis.Trial, WholeLabels, MostInWords).Text);
+            yield return new Paragraph(Sentence(measure.Measure, measure.Contrasts, analysis.Trial, control, WholeLabels, MostInWords).Text);
         }
     }
 
@@ -39,9 +40,10 @@ internal static class AnswersPart
     /// <param name="measure">The measure.</param>
     /// <param name="contrasts">Its comparisons, one or more.</param>
     /// <param name="trial">The trial.</param>
+    /// <param name="control">The control that every comparison told has for its baseline; null where one has not, so that both treatments are named.</param>
     /// <param name="label">The most letters of a treatment's label.</param>
     /// <param name="most">The most comparisons of one outcome that are named.</param>
-    public static MarkedSentence Sentence(Measure measure, ImmutableArray<Contrast> contrasts, StripTrial trial, int label, int most)
+    public static MarkedSentence Sentence(Measure measure, ImmutableArray<Contrast> contrasts, StripTrial trial, Treatment? control, int label, int most)
     {
         var replicates = TrialWords.Replicates(trial);
         if (contrasts is [var contrast])
@@ -51,7 +53,7 @@ internal static class AnswersPart
 
         return contrasts.All(each => each is { Verdict: Verdict.NotShown, Detectable: not null })
             ? new(PageWords.NoneShown(measure, contrasts, replicates))
-            : new(PageWords.Several(measure, contrasts, each => Name(each, trial, label), replicates, most));
+            : new(PageWords.Several(measure, contrasts, each => Name(each, control, label), replicates, most));
     }
 
     /// <summary>The headline differences of two treatments around one zero line.</summary>
@@ -72,7 +74,11 @@ internal static class AnswersPart
         };
     }
 
-    private static string Name(Contrast contrast, StripTrial trial, int label) => trial.Design.Control is not null
+    /// <summary>The control, where it is the baseline of all comparisons; where it has no value, or one strip, the others are compared with each other.</summary>
+    public static Treatment? SharedControl(IEnumerable<Contrast> contrasts, StripTrial trial) =>
+        trial.Design.Control is { } control && contrasts.All(contrast => Identifier.Same(contrast.Baseline.Name, control.Name)) ? control : null;
+
+    private static string Name(Contrast contrast, Treatment? control, int label) => control is not null
         ? Brief.Of(contrast.Treatment.Label, label)
         : $"{Brief.Of(contrast.Treatment.Label, label)} against {Brief.Of(contrast.Baseline.Label, label)}";
 

@@ -18,7 +18,7 @@ internal static class ComparisonPart
         }
 
         yield return new Heading(2, "Every comparison");
-        yield return new Paragraph(TrialWords.Level(analysis.Trial.Design), TextSize.Small);
+        yield return new Paragraph(TrialWords.Level(analysis), TextSize.Small);
         foreach (var pair in analysis.ComparedPairs)
         {
             if (AnswersPart.Forest(analysis, pair) is { } forest)
@@ -98,40 +98,44 @@ internal static class ComparisonPart
                 new("p", Alignment: ColumnAlignment.Right),
             ],
             [.. rows],
-            $"p and intervals are those of {analysis.ContrastsOf(pair).First().Contrast.JudgedBy.Name}: adjusted, so that all comparisons of one measure together raise a false alarm at the level stated. Means are adjusted for blocks where strips are missing.");
+            $"p and intervals are those of {analysis.ContrastsOf(pair).Select(entry => entry.Contrast).OrderBy(contrast => contrast.P is null ? 1 : 0).First().JudgedBy.Name}: adjusted, so that all comparisons of one measure together raise a false alarm at the level stated. Means are adjusted for blocks where strips are missing.");
     }
 
     private static Table AnovaTable(MeasureComparison[] compared)
     {
         var rows =
             from measure in compared
-            let anova = measure.Blocks?.Anova
-            where anova is not null
+            where measure.Blocks is not null
+            let anova = measure.Blocks!.Anova
+            from line in anova.Rows
             select TableRow.Of(
-                measure.Measure.Label,
-                Degrees(anova),
-                NumberText.Number(anova.Treatments.F, 2),
-                NumberText.PValue(anova.Treatments.P?.Value),
-                anova.Error.MeanSquare is { } error ? NumberText.Figures(Math.Sqrt(error), 3) : NumberText.Dash,
-                NumberText.Number(anova.CoefficientOfVariation, 1));
+                line == anova.Rows[0] ? MeasureText.Name(measure.Measure) : "",
+                line.Source,
+                NumberText.Count(line.DegreesOfFreedom),
+                NumberText.Figures(line.SumOfSquares, 4),
+                line.MeanSquare is { } square ? NumberText.Figures(square, 4) : NumberText.Dash,
+                line == anova.Error ? "" : NumberText.Number(line.F, 2),
+                line == anova.Error ? "" : NumberText.PValue(line.P?.Value),
+                line == anova.Error ? NumberText.Number(anova.CoefficientOfVariation, 1) : "");
         return new(
-            "Analysis of variance, treatments",
+            "Analysis of variance",
             [
                 new("Measure"),
+                new("Source"),
                 new("df", Alignment: ColumnAlignment.Right),
+                new("Sum of squares", Alignment: ColumnAlignment.Right),
+                new("Mean square", Alignment: ColumnAlignment.Right),
                 new("F", Alignment: ColumnAlignment.Right),
                 new("p", Alignment: ColumnAlignment.Right),
-                new("SD of a strip", Alignment: ColumnAlignment.Right),
                 new("CV", "%", ColumnAlignment.Right),
             ],
-            [.. rows]);
+            [.. rows],
+            "One line each for blocks, treatments adjusted for them, and error, whose root is the SD of a strip; squares are in the square of the unit.");
     }
 
     // On one line: the two ends of an interval are read together.
     private static string Interval(Measure measure, Contrast contrast) =>
         contrast.Interval is { } interval ? MeasureText.Interval(measure, interval).Replace(' ', '\u00A0') : NumberText.Dash;
-
-    private static string Degrees(AnovaTable anova) => $"{NumberText.Count(anova.Treatments.DegreesOfFreedom)}, {NumberText.Count(anova.Error.DegreesOfFreedom)}";
 
     private static string Mean(MeasureComparison measure, Treatment treatment) =>
         MeasureText.Value(measure.Measure, measure.Means.FirstOrDefault(mean => Identifier.Same(mean.Treatment.Name, treatment.Name))?.Mean);

@@ -32,13 +32,13 @@ internal static class CountPart
                         new("Compared"),
                         new("Ratio of"),
                         new("Ratio", Alignment: ColumnAlignment.Right),
-                        new($"{analysis.Trial.Design.Level} interval", Alignment: ColumnAlignment.Right),
+                        new($"{analysis.Trial.Design.Level} interval, alone", Alignment: ColumnAlignment.Right),
                         new("p, counts", Alignment: ColumnAlignment.Right),
                         new("p, verdict", Alignment: ColumnAlignment.Right),
                         new("Dispersion", Alignment: ColumnAlignment.Right),
                     ],
                     rows,
-                    "Shares on the logit, plants along row on the logarithm, blocks taken out, one count a strip. Dispersion 1 is the scatter of chance; above it strips differ by more, and the errors here are widened by its root. The verdict stays with the other p."),
+                    "Shares on the logit, plants along row on the logarithm, blocks taken out, one count a strip. Dispersion 1 is the scatter of chance; above it strips differ by more, and the errors here are widened by its root; below it they stand more evenly than chance, and the errors are narrowed by its root, which with few strips can itself be chance. An interval is of its comparison alone, p is Holm's over all comparisons of the measure, so an interval may leave out 1 where p shows nothing. The verdict stays with the other p."),
             ];
     }
 }

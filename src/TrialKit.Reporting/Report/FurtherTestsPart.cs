@@ -1,6 +1,7 @@
 using TrialKit.Comparison;
 using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Words;
+using TrialKit.Trials;
 
 namespace TrialKit.Reporting.Report;
 
@@ -9,7 +10,7 @@ internal static class FurtherTestsPart
 {
     public static IEnumerable<Block> Of(TrialAnalysis analysis)
     {
-        Table?[] tables = [PairTable(analysis), BlockTable(analysis), .. analysis.Measures.Where(measure => measure.Measure.IsHeadline).Select(LetterTable), EquivalenceTable(analysis)];
+        Table?[] tables = [PairTable(analysis), AllStripsTable(analysis), BlockTable(analysis), .. analysis.Measures.Where(measure => measure.Measure.IsHeadline).SelectMany(measure => new[] { PairwiseTable(measure, analysis.Trial.Design), LetterTable(measure) }), EquivalenceTable(analysis)];
         return tables.OfType<Table>().ToArray() is { Length: > 0 } shown ? [new Heading(2, "Beside the verdicts"), .. shown] : [];
     }
 
@@ -44,6 +45,40 @@ internal static class FurtherTestsPart
                 "Hodges and Lehmann's estimate; its interval has the confidence stated, the nearest the pairs can give. The sign test leaves out equal pairs; the last column ranks them first (Pratt).");
     }
 
+    private static Table? AllStripsTable(TrialAnalysis analysis)
+    {
+        var rows = (
+            from comparison in analysis.Measures
+            where comparison.Pairs is { AllStrips: not null }
+            let pairs = comparison.Pairs!
+            let all = pairs.AllStrips!
+            select TableRow.Of(
+                MeasureText.Name(comparison.Measure),
+                NumberText.Count(2 * pairs.Pairs.Length),
+                NumberText.Count(all.Strips),
+                MeasureText.Difference(comparison.Measure, comparison.Contrasts[0].Difference),
+                MeasureText.Difference(comparison.Measure, all.Estimate.Value),
+                MeasureText.Interval(comparison.Measure, all.Estimate.IntervalAt(analysis.Trial.Design.Level)).Replace(' ', '\u00A0'),
+                NumberText.Number(all.Estimate.DegreesOfFreedom, 1),
+                NumberText.PValue(all.Estimate.PTwoSided.Value))).ToArray();
+        return rows.Length == 0
+            ? null
+            : new(
+                "With the strips whose pair lost the other",
+                [
+                    new("Measure"),
+                    new("Strips in pairs", Alignment: ColumnAlignment.Right),
+                    new("Strips in the model", Alignment: ColumnAlignment.Right),
+                    new("Difference, pairs", Alignment: ColumnAlignment.Right),
+                    new("Difference, model", Alignment: ColumnAlignment.Right),
+                    new($"{analysis.Trial.Design.Level} interval, model", Alignment: ColumnAlignment.Right),
+                    new("df", Alignment: ColumnAlignment.Right),
+                    new("p, model", Alignment: ColumnAlignment.Right),
+                ],
+                rows,
+                "The verdict rests on whole pairs. The mixed model (pair random, REML, Satterthwaite's degrees of freedom) also takes the strips that are left alone.");
+    }
+
     private static Table? BlockTable(TrialAnalysis analysis)
     {
         var rows = (
@@ -74,17 +109,41 @@ internal static class FurtherTestsPart
                 "Rearranged: treatments exchanged within blocks, " + (seed is null ? "every arrangement counted." : FormattableString.Invariant($"{seed.Draws} arrangements drawn where there are too many to count, seed {seed.Seed}.")) + " An efficiency above 1 says that blocks saved strips. Non-additivity asks whether treatments differ more where the block's level is higher.");
     }
 
+    private static Table? PairwiseTable(MeasureComparison comparison, Design design) => comparison.Blocks is { Pairwise: { IsEmpty: false } pairwise }
+        ? new(
+            $"{comparison.Measure.Label}: every pair by every procedure",
+            [
+                new("Compared"),
+                new("Difference", comparison.Measure.Unit.Symbol, ColumnAlignment.Right),
+                new($"LSD, {NumberText.Level(design.Level.Alpha)}", Alignment: ColumnAlignment.Right),
+                new("p, LSD", Alignment: ColumnAlignment.Right),
+                new("p, after F", Alignment: ColumnAlignment.Right),
+                new("p, Holm", Alignment: ColumnAlignment.Right),
+                new("p, Tukey", Alignment: ColumnAlignment.Right),
+                new("p, Dunnett", Alignment: ColumnAlignment.Right),
+            ],
+            [.. pairwise.Select(pair => TableRow.Of(
+                $"{pair.Treatment.Label} less {pair.Baseline.Label}",
+                MeasureText.Difference(comparison.Measure, pair.Difference),
+                MeasureText.Value(comparison.Measure, pair.Lsd),
+                NumberText.PValue(pair.Unadjusted.Value),
+                NumberText.PValue(pair.Protected.Value),
+                NumberText.PValue(pair.Holm.Value),
+                NumberText.PValue(pair.Tukey.Value),
+                NumberText.PValue(pair.Dunnett?.Value)))])
+        : null;
+
     private static Table? LetterTable(MeasureComparison comparison) => comparison.Blocks is { Letters.IsEmpty: false } blocks
         ? new(
             $"{comparison.Measure.Label}: letters by four procedures",
             [new("Treatment"), new("Mean", comparison.Measure.Unit.Symbol, ColumnAlignment.Right), new("LSD"), new("LSD after F"), new("Holm"), new("Tukey")],
-            [.. blocks.Letters.Zip(comparison.Means).OrderByDescending(row => row.Second.Mean).Select(row => TableRow.Of(
-                row.First.Treatment.Label,
-                MeasureText.Value(comparison.Measure, row.Second.Mean),
-                row.First.Lsd,
-                row.First.Protected,
-                row.First.Holm,
-                row.First.Tukey))],
+            [.. blocks.Letters.Select(letters => (Letters: letters, comparison.Means.First(mean => mean.Treatment == letters.Treatment).Mean)).OrderByDescending(row => row.Mean).Select(row => TableRow.Of(
+                row.Letters.Treatment.Label,
+                MeasureText.Value(comparison.Measure, row.Mean),
+                row.Letters.Lsd,
+                row.Letters.Protected,
+                row.Letters.Holm,
+                row.Letters.Tukey))],
             "Sharing a letter means not shown to differ, never the same. LSD guards one comparison, not all of them; Holm and Tukey guard all.")
         : null;
 
@@ -99,6 +158,7 @@ internal static class FurtherTestsPart
                 MeasureText.Name(comparison.Measure),
                 contrast.Pair.ToString(),
                 MeasureText.Value(comparison.Measure, test.Margin),
+                test.Interval is { } interval ? MeasureText.Interval(comparison.Measure, interval).Replace(' ', '\u00A0') : NumberText.Dash,
                 NumberText.PValue(test.P.Value),
                 contrast.IsWithinMargin ? "shown" : "not shown",
                 NumberText.Percent(test.Below.Value, 1),
@@ -111,12 +171,13 @@ internal static class FurtherTestsPart
                     new("Measure"),
                     new("Compared"),
                     new("Margin", Alignment: ColumnAlignment.Right),
+                    new("Interval of 1 − 2 alpha", Alignment: ColumnAlignment.Right),
                     new("p", Alignment: ColumnAlignment.Right),
                     new("Within the margin"),
                     new("Chance below", Alignment: ColumnAlignment.Right),
                     new("Chance above", Alignment: ColumnAlignment.Right),
                 ],
                 rows,
-                "Two one-sided tests; p is the larger. The chances are that the true difference lies beyond the margin on either side, under a flat prior.");
+                "Two one-sided tests; p is the larger, and the interval lies within the margin just where p is below alpha. The chances are that the true difference lies beyond the margin on either side, under a flat prior.");
     }
 }

@@ -61,7 +61,7 @@ public static class PoolReport
             Row("together", reml.Value, interval, 1),
             new FigureInterval(another.Low, reml.Value, another.High),
             VerdictSentence.Of(comparison));
-        return new(figure, measure.Label, Note: $"{comparison.Level} intervals; a larger dot weighs more. The pale bar is where another site like these would lie.");
+        return new(figure, measure.Label, Note: $"{comparison.Level} intervals{(comparison.Comparisons > 1 ? ", each site's of this comparison alone" : "")}; a larger dot weighs more. The pale bar is where another site like these would lie.");
 
         SiteRow Row(string name, double value, Results.Interval range, double weight) =>
             new(name, $"{MeasureText.Difference(measure, value)} ({MeasureText.Interval(measure, range)})", new FigureInterval(range.Low, value, range.High), weight);
@@ -92,7 +92,7 @@ public static class PoolReport
                 NumberText.Count(comparison.Sites.Length),
                 MeasureText.Difference(comparison.Measure, comparison.Reml.Estimate.Value),
                 MeasureText.Interval(comparison.Measure, comparison.Interval).Replace(' ', '\u00A0'),
-                NumberText.PValue(comparison.Reml.Estimate.PTwoSided.Value),
+                NumberText.PValue(comparison.P.Value),
                 MeasureText.Difference(comparison.Measure, comparison.Moments.Estimate.Value),
                 MeasureText.Difference(comparison.Measure, comparison.Common.Estimate.Value),
                 comparison.Mixed?.Estimate is { } mixed ? MeasureText.Difference(comparison.Measure, mixed.Value) : NumberText.Dash,
@@ -100,7 +100,7 @@ public static class PoolReport
                 NumberText.PValue(comparison.Mixed?.Estimate?.PTwoSided.Value),
                 $"{NumberText.Number(comparison.Heterogeneity.Statistic, 1)}, {NumberText.PValue(comparison.Heterogeneity.P.Value)}",
                 NumberText.Number(100 * comparison.Inconsistency, 0)))],
-            "The verdict is that of REML. Moments and common effect weigh the same sites otherwise; the mixed model takes every strip, with Satterthwaite's degrees of freedom. Q asks whether sites differ by more than their errors; the last column is the share of the spread that lies between sites.");
+            "The verdict is that of REML" + (compared.Any(comparison => comparison.Comparisons > 1) ? ", its interval and p adjusted for all comparisons of the measure (Bonferroni); the p of the mixed model is of its comparison alone" : "") + ". Moments and common effect weigh the same sites otherwise; the mixed model takes every strip, with Satterthwaite's degrees of freedom. Q asks whether sites differ by more than their errors; the last column is the share of the spread that lies between sites.");
     }
 
     private static IEnumerable<Block> Doubts(PooledTrials pooled)

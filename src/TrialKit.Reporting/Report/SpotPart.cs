@@ -51,6 +51,6 @@ internal static class SpotPart
                 NumberText.Count(plan.SpotsPerStrip),
                 MeasureText.Value(spots.Measure, plan.StandardError),
                 MeasureText.Value(spots.Measure, plan.Detectable))))],
-            "The first line of a measure is this trial. More spots never stand in for strips: the error cannot fall below what strips alone give.");
+            "The first line of a measure is this trial, with the error and the test of its verdicts on the comparison that lost the fewest strips; the other lines keep that test and rest on the variances above. More spots never stand in for strips: the error cannot fall below what strips alone give.");
     }
 }

@@ -20,11 +20,12 @@ internal sealed class AmountText
     /// <param name="largest">The size of the largest difference to be told.</param>
     public static AmountText For(Measure measure, double largest) => For(measure, largest, finer: 0);
 
-    /// <summary>The words for an interval that leaves out zero, with as many figures as keep its near end from looking like zero.</summary>
-    public static AmountText FineEnough(Measure measure, double largest, Interval interval) =>
-        Enumerable.Range(0, MostFiner + 1)
-            .Select(finer => For(measure, largest, finer))
-            .FirstOrDefault(text => !text.IsNothing(interval.Low) && !text.IsNothing(interval.High), For(measure, largest, MostFiner));
+    /// <summary>The words for an interval that leaves out zero: the end near zero has as many figures more as keep it from looking like zero.</summary>
+    public static AmountText FineEnough(Measure measure, double largest)
+    {
+        AmountText[] texts = [.. Enumerable.Range(0, MostFiner + 1).Select(finer => For(measure, largest, finer))];
+        return new(value => texts.FirstOrDefault(text => !text.IsNothing(value), texts[0]).Size(value), texts[0].unit);
+    }
 
     private static AmountText For(Measure measure, double largest, int finer) => measure.Kind switch
     {

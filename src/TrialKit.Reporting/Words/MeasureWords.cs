@@ -17,7 +17,7 @@ internal sealed record MeasureWords(string Opening, string Noun, string More, st
         ["t10"] = Time("The first tenth of the plants were up", "the time to the first tenth of the plants"),
         ["t50"] = Time("Half the plants were up", "the time to half the plants up"),
         ["t90"] = Time("Nine tenths of the plants were up", "the time to nine tenths of the plants"),
-        ["spread"] = new("From the first tenth up to the last tenth took", "the time from the first tenth up to the last tenth", "longer", "less"),
+        ["spread"] = new("The time from the first tenth up to the last tenth was", "the time from the first tenth up to the last tenth", "longer", "shorter"),
         ["t50-sown"] = Time("Half the seeds were up", "the time to half the seeds up"),
         ["lag-mean"] = new("Plants came up behind the first at their spot by", "the mean lag behind the first plant", "more", "less"),
         ["lag-sd"] = new("The lag behind the first plant varied (standard deviation)", "how the lag behind the first plant varies", "more", "less"),

@@ -16,6 +16,8 @@ internal static class PageWords
     {
         var count = left.Sum(entry => entry.Contrasts.Length);
         var shown = left.Sum(entry => entry.Contrasts.Count(contrast => contrast.Verdict == Verdict.Shown));
+        var untested = left.Sum(entry => entry.Contrasts.Count(contrast => contrast.Verdict == Verdict.NotJudged));
+        var without = untested == 0 ? "" : $" and {NumberText.CountWord(untested).ToLowerInvariant()} not tested";
         var headlines = left
             .Where(entry => entry.Measure is { IsHeadline: true, Kind: not MeasureKind.Heat })
             .Select(entry => (entry.Measure, Shown: entry.Contrasts.Where(contrast => contrast.Verdict == Verdict.Shown).Select(contrast => contrast.Treatment.Label).Distinct(StringComparer.Ordinal).ToArray()))
@@ -23,7 +25,7 @@ internal static class PageWords
             .Select(entry => MeasureWords.Of(entry.Measure).Noun + (names ? $" ({string.Join(", ", entry.Shown)})" : ""))
             .ToArray();
         var named = headlines.Length == 0 ? "" : headlines.Length <= most ? $"Also shown: {Listed(headlines)}. " : $"Also shown: {string.Join("; ", headlines.Take(most))} and {NumberText.CountWord(headlines.Length - most).ToLowerInvariant()} more. ";
-        return $"{named}{NumberText.CountWord(count)} more {(count == 1 ? "comparison" : "comparisons")}, {(shown == 0 ? "none" : NumberText.CountWord(shown).ToLowerInvariant())} shown, {(count == 1 ? "stands" : "stand")} under Every comparison.";
+        return $"{named}{NumberText.CountWord(count)} more {(count == 1 ? "comparison" : "comparisons")}, {(shown == 0 ? "none" : NumberText.CountWord(shown).ToLowerInvariant())} shown{without}, {(count == 1 ? "stands" : "stand")} under Every comparison.";
     }
 
     private static string Listed(string[] names) => names.Length == 1 ? names[0] : $"{string.Join("; ", names[..^1])} and {names[^1]}";
@@ -102,11 +104,12 @@ internal static class PageWords
     /// <summary>How large a next trial would have to be.</summary>
     /// <param name="measure">The measure.</param>
     /// <param name="contrast">The comparison whose spread is taken; its detectable difference is known.</param>
+    /// <param name="next">The next trial after it.</param>
     /// <param name="replicates">What a replicate is called, such as <c>pairs</c>.</param>
-    public static string Next(Measure measure, Contrast contrast, string replicates)
+    public static string Next(Measure measure, Contrast contrast, NextTrial next, string replicates)
     {
         var half = contrast.Detectable!.Value / 2;
-        var needed = NextTrial.Replicates(contrast, half) is { } count ? NumberText.CountWord(count) : $"More than {NumberText.Count(NextTrial.Most)}";
+        var needed = next.Replicates(half) is { } count ? NumberText.CountWord(count) : $"More than {NumberText.Count(NextTrial.Most)}";
         return $"{needed} {replicates} like these would usually show a difference in {MeasureWords.Of(measure).Noun} of {AmountText.For(measure, half).Amount(half)}, half of what {NumberText.CountWord(contrast.Estimate!.Replicates).ToLowerInvariant()} can show. Try it in another field or year before counting on it.";
     }
 }

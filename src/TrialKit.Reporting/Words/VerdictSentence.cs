@@ -28,12 +28,12 @@ public static class VerdictSentence
 
         var margin = contrast.IsWithinMargin ? contrast.Equivalence!.Margin : 0;
         var largest = new[] { contrast.Difference, interval.Low, interval.High, margin }.Max(Math.Abs);
-        var text = contrast.Verdict == Verdict.Shown ? AmountText.FineEnough(measure, largest, interval) : AmountText.For(measure, largest);
+        var text = contrast.Verdict == Verdict.Shown ? AmountText.FineEnough(measure, largest) : AmountText.For(measure, largest);
         var limit = contrast.Estimate is { Replicates: < FewReplicates } few ? $"On {NumberText.CountWord(few.Replicates).ToLowerInvariant()} {replicates} only, which is little: " : "";
         return limit + contrast.Verdict switch
         {
             Verdict.Shown => $"{Opened(words.Opening, limit)} {text.Directed(contrast.Difference, words)} ({text.Range(interval.Low, interval.High, words)})." + Small(contrast, text),
-            Verdict.Equivalent => $"{Opened("The two are equivalent in", limit)} {words.Noun} within {text.Told(margin)}, the margin set beforehand: {text.Directed(contrast.Difference, words)}, and {text.Range(interval.Low, interval.High, words)} fits these strips.",
+            Verdict.Equivalent => $"{Opened("The two are equivalent in", limit)} {words.Noun} within {text.Told(margin)}, the margin set beforehand: {text.Directed(contrast.Difference, words)}{Within(contrast, text, words)}.",
             _ => $"{Opened("No difference in", limit)} {words.Noun} was shown: {text.Directed(contrast.Difference, words)}, but anything from {text.Range(interval.Low, interval.High, words)} fits these strips." + Detectable(contrast, text, replicates),
         };
     }
@@ -52,6 +52,10 @@ public static class VerdictSentence
             : $"No difference in {words.Noun} was shown over {sites}: {text.Directed(difference, words)}, but anything from {text.Range(interval.Low, interval.High, words)} fits them.";
         return $"{found} At another site like these anything from {text.Range(another.Low, another.High, words)} is to be expected.";
     }
+
+    // The test of equivalence at alpha goes with the interval of 1 - 2 alpha, not with that of the verdict on a difference.
+    private static string Within(Contrast contrast, AmountText text, MeasureWords words) =>
+        contrast.Equivalence!.Interval is { } interval ? $", and the whole {interval.Level} interval of this test, {text.Range(interval.Low, interval.High, words)}, lies within the margin" : "";
 
     private static string Small(Contrast contrast, AmountText text) =>
         contrast.IsWithinMargin ? $" It is smaller than {text.Told(contrast.Equivalence!.Margin)}, the margin set beforehand." : "";

@@ -74,6 +74,7 @@ internal static class AnalysisMethods
             measure.Pairs?.SignedRankPratt?.Method,
             measure.Pairs?.Signs?.Test?.Method,
             measure.Pairs?.Median?.Method,
+            measure.Pairs?.AllStrips?.Estimate.Method,
             measure.Blocks?.Randomization?.Method,
             measure.Blocks?.Friedman?.Method,
             measure.Blocks?.NonAdditivity?.Method,

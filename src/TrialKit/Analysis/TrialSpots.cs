@@ -12,11 +12,11 @@ internal static class TrialSpots
     /// <summary>The variation of each such measure, in the order of the measures.</summary>
     public static ImmutableArray<SpotVariation> Of(StripTrial trial, StripSummaries strips, ImmutableArray<MeasureComparison> measures)
     {
-        var byId = measures.ToDictionary(measure => measure.Measure.Id, measure => measure.Measure, StringComparer.Ordinal);
+        var byId = measures.ToDictionary(measure => measure.Measure.Id, StringComparer.Ordinal);
         return [.. Stand(trial, strips).Concat(Emergence(trial)).Concat(Own(trial, measures))
             .Where(entry => byId.ContainsKey(entry.Id))
             .GroupBy(entry => entry.Id, entry => entry.Value, StringComparer.Ordinal)
-            .Select(group => SpotVariation.Of(new SpotMeasure(byId[group.Key], [.. group]), trial))
+            .Select(group => SpotVariation.Of(new SpotMeasure(byId[group.Key].Measure, [.. group]), byId[group.Key], trial))
             .OfType<SpotVariation>()];
     }
 

@@ -24,9 +24,9 @@ internal static class BlockFindings
             yield return new("treatment-not-comparable", FindingWeight.Serious, $"{label}: {treatment.Label} shares no block with the treatments it would be compared with, and leaves the comparison.", id);
         }
 
-        foreach (var treatment in strips.Treatments.Where(treatment => strips.Entries.Count(entry => Identifier.Same(entry.Strip.Treatment.Name, treatment.Name)) == 1))
+        foreach (var treatment in strips.OnOneStrip)
         {
-            yield return new("treatment-one-strip", FindingWeight.Serious, $"{label}: {treatment.Label} stands on one strip only; what is said of it rests on the spread of the others.", id);
+            yield return new("treatment-one-strip", FindingWeight.Serious, $"{label}: {treatment.Label} stands on one strip only; its mean is shown and nothing is tested of it.", id);
         }
 
         switch (strips.Blocks.Length)
@@ -45,6 +45,10 @@ internal static class BlockFindings
         }
     }
 
+    /// <summary>That no two treatments stand on two strips each within shared blocks.</summary>
+    public static Finding NoReplicates(Measure measure) =>
+        new("no-replicates", FindingWeight.Serious, $"{measure.Label}: no two treatments stand on two strips each in blocks they share, so nothing is tested.", measure.Id);
+
     /// <summary>Findings about what the analysis of variance could do.</summary>
     public static IEnumerable<Finding> Of(StripMeasure values, BlockAnova anova)
     {
@@ -55,7 +59,7 @@ internal static class BlockFindings
                 yield return new("no-variation", FindingWeight.Serious, $"{label}: every strip gave the same value; check the data. No test was made.", id);
                 break;
             case FStatus.NoErrorVariation:
-                yield return new("no-spread", FindingWeight.Serious, $"{label}: blocks and treatments leave no spread at all; check the data. No test was made.", id);
+                yield return new("no-spread", FindingWeight.Serious, $"{label}: blocks and treatments leave no spread at all; check the data. No F and no t test was made; the tests by rearranging and by ranks, printed beside, need no spread.", id);
                 break;
             case FStatus.NoErrorDegrees:
                 yield return new("no-error-degrees", FindingWeight.Serious, $"{label}: too few strips to measure the spread; no test was made.", id);

@@ -14,33 +14,53 @@ internal static class BlockedStrips
     /// <param name="trial">The trial.</param>
     public static MeasureComparison Compare(StripMeasure values, StripTrial trial)
     {
-        var strips = JoinedStrips.Of(values, trial.Treatments, trial.Design.Control);
-        var findings = BlockFindings.Of(values, strips, trial).ToList();
-        if (strips.Blocks.Length < 2 || strips.Treatments.Length < 2)
+        var (design, measure) = (trial.Design, values.Measure);
+        var all = JoinedStrips.Of(values, trial.Treatments, design.Control);
+        var findings = BlockFindings.Of(values, all, trial).ToList();
+        if (all.Blocks.Length < 2 || all.Treatments.Length < 2)
         {
             return new(values, PairedStrips.StripMeans(values, trial.Treatments), [], Pairs: null, Blocks: null, [.. findings]);
         }
 
-        double[] observed = [.. strips.Entries.Select(entry => entry.Value)];
-        var anova = BlockAnova.Of(
-            observed,
-            [.. strips.Entries.Select(entry => strips.BlockIndex(entry.Strip))],
-            [.. strips.Entries.Select(entry => strips.TreatmentIndex(entry.Strip))]);
+        // A treatment on one strip is fitted by its own mean and changes nothing for the others, which are tested without it.
+        var whole = Anova(all);
+        ImmutableArray<TreatmentMean> means = [.. all.Treatments.Select((treatment, index) => new TreatmentMean(treatment, whole.Design.Replicates[index], whole.Means[index]))];
+        var strips = all.Replicated(design.Control);
+        if (strips.Blocks.Length < 2 || strips.Treatments.Length < 2)
+        {
+            findings.Add(BlockFindings.NoReplicates(measure));
+            return new(values, means, [.. Untested(all, whole, design, Methods.BlockAnova)], Pairs: null, Blocks: null, [.. findings]);
+        }
+
+        var anova = strips == all ? whole : Anova(strips);
         findings.AddRange(BlockFindings.Of(values, anova));
-        findings.AddRange(ResidualChecks.Of(values.Measure, anova, strips));
-        findings.AddRange(MeasureMargin.Findings(values.Measure, trial));
-        var contrasts = Contrasts(anova, strips, trial.Design, values.Measure.Unit, MeasureMargin.Of(values.Measure, trial));
-        return new(
-            values,
-            [.. strips.Treatments.Select((treatment, index) => new TreatmentMean(treatment, anova.Design.Replicates[index], anova.Means[index]))],
-            contrasts,
-            Pairs: null,
-            Tests(anova, strips, observed, values.Measure.Unit, trial.Design, contrasts),
-            [.. findings]);
+        findings.AddRange(ResidualChecks.Of(measure, anova, strips));
+        findings.AddRange(MeasureMargin.Findings(measure, trial));
+        var tested = Contrasts(anova, strips, design, measure.Unit, MeasureMargin.Of(measure, trial));
+        var asked = Untested(all, whole, design, tested[0].JudgedBy).ToArray();
+        ImmutableArray<Contrast> contrasts =
+        [
+            .. asked.Select(contrast => tested.FirstOrDefault(other => other.Pair == contrast.Pair) ?? contrast),
+            .. tested.Where(contrast => asked.All(other => other.Pair != contrast.Pair)),
+        ];
+        return new(values, means, contrasts, Pairs: null, Tests(anova, strips, measure.Unit, design, tested), [.. findings]);
     }
 
-    private static BlockTests Tests(BlockAnova anova, JoinedStrips strips, double[] observed, Unit unit, Design design, ImmutableArray<Contrast> contrasts)
+    private static BlockAnova Anova(JoinedStrips strips) => BlockAnova.Of(
+        [.. strips.Entries.Select(entry => entry.Value)],
+        [.. strips.Entries.Select(entry => strips.BlockIndex(entry.Strip))],
+        [.. strips.Entries.Select(entry => strips.TreatmentIndex(entry.Strip))]);
+
+    private static IEnumerable<Contrast> Untested(JoinedStrips strips, BlockAnova anova, Design design, Method judgedBy) =>
+        from pair in strips.ComparedPairs(design)
+        select Untested(strips, pair.Treatment, pair.Baseline, anova.Difference(pair.Treatment, pair.Baseline), design.Level, judgedBy);
+
+    private static Contrast Untested(JoinedStrips strips, int treatment, int baseline, double difference, ConfidenceLevel level, Method judgedBy) =>
+        new(strips.Treatments[treatment], strips.Treatments[baseline], difference, Estimate: null, P: null, Interval: null, Detectable: null, level, judgedBy);
+
+    private static BlockTests Tests(BlockAnova anova, JoinedStrips strips, Unit unit, Design design, ImmutableArray<Contrast> contrasts)
     {
+        double[] observed = [.. strips.Entries.Select(entry => entry.Value)];
         var pairwise = PairwiseComparisons.Of(anova, strips, design, contrasts);
         return new(Table(anova, unit), [.. strips.Entries.Select((entry, index) => new StripValue(entry.Strip, anova.Residuals[index]))])
         {
@@ -65,7 +85,7 @@ internal static class BlockedStrips
         var difference = anova.Difference(treatment, baseline);
         if (anova.Error.Status != FStatus.Defined || anova.DifferenceStandardError(treatment, baseline) is not { } error)
         {
-            return new(strips.Treatments[treatment], strips.Treatments[baseline], difference, Estimate: null, P: null, Interval: null, Detectable: null, level, family.Method);
+            return Untested(strips, treatment, baseline, difference, level, family.Method);
         }
 
         var replicates = Math.Min(anova.Design.Replicates[treatment], anova.Design.Replicates[baseline]);
@@ -82,7 +102,8 @@ internal static class BlockedStrips
             level,
             family.Method)
         {
-            Equivalence = margin is { } known ? Equivalence.Of(estimate, known, family.P) : null,
+            Equivalence = margin is { } known ? Equivalence.Of(estimate, known, level, family.P, () => family.CriticalValueOfBothSides) : null,
+            OfOneReplicate = new(Math.Sqrt(2 * anova.ErrorMeanSquare!.Value), anova.Design.Treatments - 1),
         };
     }
 

@@ -1,3 +1,4 @@
+using TrialKit.Numerics.Distributions;
 using TrialKit.Quantities;
 using TrialKit.Results;
 using TrialKit.Trials;
@@ -30,6 +31,14 @@ public sealed record Contrast(
 
     /// <summary>The tests against the margin of the measure; null without a margin or a standard error.</summary>
     public Equivalence? Equivalence { get; init; }
+
+    /// <summary>The error of a trial of one replicate, from which that of any number follows; null without a standard error.</summary>
+    public ReplicateError? OfOneReplicate { get; init; }
+
+    /// <summary>The alpha that the adjustment for several treatments leaves to this comparison alone; null without an interval.</summary>
+    internal double? OwnAlpha => this is { Estimate: { } estimate, Interval: { } interval }
+        ? 2 * StudentT.UpperTail((interval.High - interval.Low) / 2 / estimate.StandardError, estimate.DegreesOfFreedom)
+        : null;
 
     /// <summary>Whether the difference was shown to be smaller than a margin set beforehand.</summary>
     public bool IsWithinMargin => Equivalence is { } test && test.P.Value < Level.Alpha;

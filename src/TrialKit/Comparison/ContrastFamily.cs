@@ -15,15 +15,23 @@ internal sealed class ContrastFamily
 
     // A search over a double integral, and not wanted by those who only ask for p.
     private readonly Lazy<double> criticalValue;
+    private readonly Lazy<double> criticalValueOfBothSides;
 
-    private ContrastFamily(Method method, double degreesOfFreedom, Func<double> criticalValue, Func<double, double> tail) =>
-        (Method, this.degreesOfFreedom, this.criticalValue, this.tail) = (method, degreesOfFreedom, new(criticalValue), tail);
+    private ContrastFamily(Method method, double degreesOfFreedom, double alpha, Func<double, double> criticalValue, Func<double, double> tail)
+    {
+        (Method, this.degreesOfFreedom, this.tail) = (method, degreesOfFreedom, tail);
+        this.criticalValue = new(() => criticalValue(alpha));
+        criticalValueOfBothSides = new(() => criticalValue(2 * alpha));
+    }
 
     /// <summary>The procedure.</summary>
     public Method Method { get; }
 
     /// <summary>The |t| beyond which a comparison is called different.</summary>
     public double CriticalValue => criticalValue.Value;
+
+    /// <summary>The |t| of twice alpha: what each of two one-sided tests at alpha has to pass.</summary>
+    public double CriticalValueOfBothSides => criticalValueOfBothSides.Value;
 
     /// <summary>Each treatment with the control: Dunnett's two-sided test.</summary>
     public static ContrastFamily AgainstControl(BlockAnova anova, int control, ConfidenceLevel level)
@@ -35,7 +43,8 @@ internal sealed class ContrastFamily
             : new(
                 Methods.Dunnett,
                 degrees,
-                () => Dunnett.CriticalValueTwoSided(level.Alpha, own, others, degrees),
+                level.Alpha,
+                alpha => Dunnett.CriticalValueTwoSided(alpha, own, others, degrees),
                 t => Dunnett.UpperTailTwoSided(t, own, others, degrees));
     }
 
@@ -49,7 +58,8 @@ internal sealed class ContrastFamily
             : new(
                 Methods.Tukey,
                 degrees,
-                () => StudentizedRange.UpperQuantile(level.Alpha, treatments, degrees) / Math.Sqrt(2),
+                level.Alpha,
+                alpha => StudentizedRange.UpperQuantile(alpha, treatments, degrees) / Math.Sqrt(2),
                 t => StudentizedRange.UpperTail(t * Math.Sqrt(2), treatments, degrees));
     }
 
@@ -61,5 +71,5 @@ internal sealed class ContrastFamily
     public double DetectableInErrors(double power) =>
         TTestPower.NoncentralityFor(power, degreesOfFreedom, 2 * StudentT.UpperTail(CriticalValue, degreesOfFreedom));
 
-    private static ContrastFamily Untested(Method method) => new(method, 0, () => 0, _ => 1);
+    private static ContrastFamily Untested(Method method) => new(method, 0, 0, _ => 0, _ => 1);
 }

@@ -30,7 +30,7 @@ public sealed record CountComparison(
     Method Method,
     ImmutableArray<Finding> Findings)
 {
-    /// <summary>The comparison of one measure's counts; null when fewer than two blocks or treatments can be compared.</summary>
+    /// <summary>The comparison of one measure's counts; null when fewer than two blocks, or two treatments of two strips, can be compared.</summary>
     /// <param name="counts">The counts.</param>
     /// <param name="trial">The trial.</param>
     public static CountComparison? Of(StripCounts counts, StripTrial trial)
@@ -42,7 +42,7 @@ public sealed record CountComparison(
         var strips = JoinedStrips.Of(
             new StripMeasure(counts.Measure, [.. trial.Strips.Select(strip => new StripValue(strip, byStrip.TryGetValue(strip.Name, out var value) ? value.Count : null))]),
             trial.Treatments,
-            trial.Design.Control);
+            trial.Design.Control).Replicated(trial.Design.Control);
         if (strips.Blocks.Length < 2 || strips.Treatments.Length < 2)
         {
             return null;

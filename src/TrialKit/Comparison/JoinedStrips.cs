@@ -18,9 +18,11 @@ internal sealed record JoinedStrips(
     /// <param name="values">The measure on each strip.</param>
     /// <param name="treatments">The trial's treatments.</param>
     /// <param name="baseline">The control, or null to join to the first treatment that has a value.</param>
-    public static JoinedStrips Of(StripMeasure values, ImmutableArray<Treatment> treatments, Treatment? baseline)
+    public static JoinedStrips Of(StripMeasure values, ImmutableArray<Treatment> treatments, Treatment? baseline) =>
+        Of([.. values.Analysed.Select(entry => (entry.Entry.Strip, entry.Value))], treatments, baseline);
+
+    private static JoinedStrips Of((Strip Strip, double Value)[] all, ImmutableArray<Treatment> treatments, Treatment? baseline)
     {
-        var all = values.Analysed.Select(entry => (entry.Entry.Strip, entry.Value)).ToArray();
         var measured = treatments.Where(treatment => all.Any(entry => Is(entry.Strip, treatment))).ToImmutableArray();
         var start = baseline is not null && measured.Any(treatment => Identifier.Same(treatment.Name, baseline.Name)) ? baseline : measured.FirstOrDefault();
         var joined = new HashSet<string>(Identifier.Comparer);
@@ -42,6 +44,24 @@ internal sealed record JoinedStrips(
 
         bool SharesBlock(Strip strip) => all.Any(other => joined.Contains(other.Strip.Treatment.Name) && Identifier.Same(other.Strip.Block, strip.Block));
     }
+
+    /// <summary>The strips that can be tested: a treatment on one strip leaves, since what it does cannot be told from what that strip is.</summary>
+    /// <param name="baseline">The control, or null.</param>
+    public JoinedStrips Replicated(Treatment? baseline)
+    {
+        // Without a treatment's only strip a block may hold one strip alone, and leave another treatment with one.
+        var kept = this;
+        while (kept.OnOneStrip.Any())
+        {
+            var replicated = kept.Treatments.Except(kept.OnOneStrip).ToImmutableArray();
+            kept = Of([.. kept.Entries.Where(entry => replicated.Any(treatment => Is(entry.Strip, treatment)))], replicated, baseline);
+        }
+
+        return kept;
+    }
+
+    /// <summary>The treatments that stand on one strip only.</summary>
+    public IEnumerable<Treatment> OnOneStrip => Treatments.Where(treatment => Entries.Count(entry => Is(entry.Strip, treatment)) == 1);
 
     /// <summary>The index of a strip's treatment among the joined ones.</summary>
     public int TreatmentIndex(Strip strip) => Treatments.IndexOf(Treatments.First(treatment => Is(strip, treatment)));

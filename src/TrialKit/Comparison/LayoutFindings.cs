@@ -9,6 +9,7 @@ public static class LayoutFindings
 {
     private const int BlocksThatCanTellAnOrder = 3;
     private const double RareChance = 0.05;
+    private const double LeastTold = 0.0001;
 
     /// <summary>The findings about a trial's layout.</summary>
     /// <param name="trial">The trial.</param>
@@ -57,9 +58,12 @@ public static class LayoutFindings
             yield return new(
                 "same-order",
                 chance < RareChance ? FindingWeight.Serious : FindingWeight.Caution,
-                string.Create(CultureInfo.InvariantCulture, $"The treatments stand in the same order in all {orders.Length} complete blocks; a layout drawn at random does so with a chance of {100 * chance:0.##} %. If they were not randomised, a slope across the field or one half of the planter could look like a treatment."));
+                string.Create(CultureInfo.InvariantCulture, $"The treatments stand in the same order in all {orders.Length} complete blocks; a layout drawn at random does so with a chance {Percent(chance)} %. If they were not randomised, a slope across the field or one half of the planter could look like a treatment."));
         }
     }
+
+    private static string Percent(double chance) =>
+        chance < LeastTold ? string.Create(CultureInfo.InvariantCulture, $"under {100 * LeastTold:0.##}") : string.Create(CultureInfo.InvariantCulture, $"of {100 * chance:0.##}");
 
     /// <summary>Treatments planted on different days within a block: what a treatment does and what a day does cannot be told apart.</summary>
     private static IEnumerable<Finding> Planting(StripTrial trial)

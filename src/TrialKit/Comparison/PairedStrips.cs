@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TrialKit.Numerics;
+using TrialKit.Numerics.Distributions;
 using TrialKit.Numerics.Pairs;
 using TrialKit.Numerics.Power;
 using TrialKit.Quantities;
@@ -22,7 +23,8 @@ internal static class PairedStrips
         var pairs = Pairs(values, treatment, control);
         var differences = pairs.Select(pair => pair.Difference).ToArray();
         var findings = new List<Finding>();
-        findings.AddRange(PairFindings.Of(values, pairs, level));
+        var allStrips = PairModel.Of(values, pairs, treatment);
+        findings.AddRange(PairFindings.Of(values, pairs, level, allStrips));
         findings.AddRange(PairChecks.Of(values.Measure, pairs));
         findings.AddRange(MeasureMargin.Findings(values.Measure, trial));
         if (pairs.IsEmpty)
@@ -43,16 +45,19 @@ internal static class PairedStrips
             Methods.PairedT)
         {
             Equivalence = estimate is not null && MeasureMargin.Of(values.Measure, trial) is { } margin
-                ? Equivalence.Of(estimate, margin, t => (estimate with { Value = t * estimate.StandardError }).PTwoSided.Value)
+                ? Equivalence.Of(estimate, margin, level, t => (estimate with { Value = t * estimate.StandardError }).PTwoSided.Value, () => StudentT.UpperQuantile(level.Alpha, estimate.DegreesOfFreedom))
                 : null,
+            OfOneReplicate = estimate is null ? null : new(Summary.StandardDeviation(differences), 1),
         };
+        var isTested = pairs.Length > 1;
         var tests = new PairTests(pairs)
         {
-            SignFlips = SignFlipsOf(differences),
-            SignedRank = SignedRankOf(differences, ZeroTreatment.Drop, Methods.SignedRank),
-            SignedRankPratt = SignedRankOf(differences, ZeroTreatment.Pratt, Methods.SignedRankPratt),
-            Signs = SignsOf(differences),
-            Median = MedianOf(differences, level),
+            SignFlips = isTested ? SignFlipsOf(differences) : null,
+            SignedRank = isTested ? SignedRankOf(differences, ZeroTreatment.Drop, Methods.SignedRank) : null,
+            SignedRankPratt = isTested ? SignedRankOf(differences, ZeroTreatment.Pratt, Methods.SignedRankPratt) : null,
+            Signs = isTested ? SignsOf(differences) : null,
+            Median = isTested ? MedianOf(differences, level) : null,
+            AllStrips = allStrips,
         };
         return new(values, PairMeans(pairs, treatment, control), [contrast], tests, Blocks: null, [.. findings]);
     }
@@ -84,7 +89,7 @@ internal static class PairedStrips
         var result = SignFlips.Test(differences);
         return new(
             Probability.Of(result.P),
-            Probability.Of(result.IsExact ? SignFlips.SmallestP(differences.Length) : 1 / (1.0 + result.Total)),
+            Probability.Of(result.IsExact ? SignFlips.SmallestP(differences) : 1 / (1.0 + result.Total)),
             differences.Length,
             Methods.SignFlips)
         {

@@ -36,7 +36,7 @@ internal static class ResidualChecks
         double[] residuals = [.. kept.Select(index => anova.Residuals[index])];
         if (residuals.Length < Fewest || anova.Error.DegreesOfFreedom < 2)
         {
-            yield return TooFew(measure, residuals.Length, "strips");
+            yield return TooFew(measure, residuals.Length, residuals.Length < strips.Entries.Length ? "blocks of two strips" : "strips");
             yield break;
         }
 

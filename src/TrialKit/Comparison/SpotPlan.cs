@@ -4,5 +4,5 @@ namespace TrialKit.Comparison;
 /// <param name="StripsPerTreatment">Strips of each treatment: pairs or blocks.</param>
 /// <param name="SpotsPerStrip">Spots in each strip.</param>
 /// <param name="StandardError">Of the difference of two treatments, in the measure's unit.</param>
-/// <param name="Detectable">The true difference that such a trial would show with a chance of 80 %, one comparison at the trial's level.</param>
+/// <param name="Detectable">The true difference that such a trial would show with a chance of 80 %, at the level that the adjustment for several treatments leaves one comparison.</param>
 public sealed record SpotPlan(int StripsPerTreatment, int SpotsPerStrip, double StandardError, double Detectable);

@@ -22,7 +22,7 @@ namespace TrialKit.Comparison;
 /// <param name="WasNegative">Whether the estimate was negative: strips differ no more than their spots make them.</param>
 /// <param name="OverSpots">F as it comes out when each spot is taken for a replicate: wrong, and shown to teach why; null with unequal spots.</param>
 /// <param name="OverStrips">F on strips, the test that holds.</param>
-/// <param name="Plans">This trial's own numbers first, then what more spots and more strips would bring.</param>
+/// <param name="Plans">This trial's own numbers first, as its verdicts have them, then what more spots and more strips would bring; empty where nothing was tested.</param>
 /// <param name="Findings">What to doubt.</param>
 public sealed record SpotVariation(
     Measure Measure,
@@ -50,14 +50,16 @@ public sealed record SpotVariation(
 
     /// <summary>The variation of one measure; null when no strip has two spots, or strips leave no degree of freedom.</summary>
     /// <param name="spots">The measure at each spot.</param>
+    /// <param name="comparison">The measure compared strip by strip: this trial's own error and the level of each comparison are taken from it.</param>
     /// <param name="trial">The trial.</param>
-    public static SpotVariation? Of(SpotMeasure spots, StripTrial trial)
+    public static SpotVariation? Of(SpotMeasure spots, MeasureComparison comparison, StripTrial trial)
     {
         ArgumentNullException.ThrowIfNull(spots);
+        ArgumentNullException.ThrowIfNull(comparison);
         ArgumentNullException.ThrowIfNull(trial);
         var byStrip = spots.Values.ToLookup(value => value.Strip.Name, Identifier.Comparer);
         var values = new StripMeasure(spots.Measure, [.. trial.Strips.Select(strip => new StripValue(strip, byStrip[strip.Name].Select(value => (double?)value.Value).FirstOrDefault()))]);
-        var joined = JoinedStrips.Of(values, trial.Treatments, trial.Design.Control);
+        var joined = JoinedStrips.Of(values, trial.Treatments, trial.Design.Control).Replicated(trial.Design.Control);
         if (joined.Blocks.Length < 2 || joined.Treatments.Length < 2 || joined.Entries.All(entry => byStrip[entry.Strip.Name].Count() < 2))
         {
             return null;
@@ -69,10 +71,10 @@ public sealed record SpotVariation(
             [.. used.Select(spot => spot.Strip)],
             [.. joined.Entries.Select(entry => joined.BlockIndex(entry.Strip))],
             [.. joined.Entries.Select(entry => joined.TreatmentIndex(entry.Strip))]);
-        return analysis is { SpotVariance: { } spot, StripVariance: { } strip } ? Of(spots.Measure, joined, analysis, spot, strip, trial.Design.Level) : null;
+        return analysis is { SpotVariance: { } spot, StripVariance: { } strip } ? Of(spots.Measure, joined, analysis, spot, strip, comparison) : null;
     }
 
-    private static SpotVariation Of(Measure measure, JoinedStrips joined, Subsampling analysis, double spot, double strip, ConfidenceLevel level)
+    private static SpotVariation Of(Measure measure, JoinedStrips joined, Subsampling analysis, double spot, double strip, MeasureComparison comparison)
     {
         var treatments = analysis.Strips.Treatments;
         return new(
@@ -88,21 +90,32 @@ public sealed record SpotVariation(
             analysis.StripVarianceWasNegative,
             analysis.FOverSpots is { } wrong ? Test(wrong, analysis.DegreesOverSpots) : null,
             treatments.F is { } right ? Test(right, analysis.Strips.Error.DegreesOfFreedom) : null,
-            spot + strip > 0 ? [.. Planned(joined, analysis.SpotsPerStrip, spot, strip, level)] : [],
+            [.. Planned(joined, analysis.SpotsPerStrip, spot, strip, comparison)],
             [.. Doubts(measure, analysis)]);
 
         FTest Test(double f, int degrees) =>
             new(f, treatments.DegreesOfFreedom, degrees, Probability.Of(FisherF.UpperTail(f, treatments.DegreesOfFreedom, degrees)), Methods.Subsampling);
     }
 
-    private static IEnumerable<SpotPlan> Planned(JoinedStrips joined, double spotsPerStrip, double spot, double strip, ConfidenceLevel level)
+    // The first line is the trial itself: what the verdicts say of the comparison that lost the fewest strips.
+    private static IEnumerable<SpotPlan> Planned(JoinedStrips joined, double spotsPerStrip, double spot, double strip, MeasureComparison comparison)
     {
+        if (comparison.Contrasts.Where(contrast => contrast is { Detectable: not null, OwnAlpha: not null }).MinBy(contrast => contrast.Detectable) is not { Estimate: { } estimate } fullest)
+        {
+            yield break;
+        }
+
         var (strips, spots) = (joined.Blocks.Length, Math.Max(1, (int)Math.Round(spotsPerStrip)));
-        foreach (var (r, k) in new[] { (strips, spots), (strips, 2 * spots), (strips + 2, spots), (2 * strips, spots), (2 * strips, Math.Max(1, spots / 2)) }.Distinct())
+        yield return new(strips, spots, estimate.StandardError, fullest.Detectable!.Value);
+        if (!(spot + strip > 0))
+        {
+            yield break;
+        }
+
+        foreach (var (r, k) in new[] { (strips, 2 * spots), (strips + 2, spots), (2 * strips, spots), (2 * strips, Math.Max(1, spots / 2)) }.Distinct())
         {
             var error = Math.Sqrt(2 * SpotAllocation.VarianceOfMean(strip, spot, r, k));
-            var degrees = (r - 1) * (joined.Treatments.Length - 1);
-            yield return new(r, k, error, error * TTestPower.NoncentralityFor(Contrast.DetectablePower, degrees, level.Alpha));
+            yield return new(r, k, error, error * TTestPower.NoncentralityFor(Contrast.DetectablePower, (r - 1) * (joined.Treatments.Length - 1), fullest.OwnAlpha!.Value));
         }
     }
 
@@ -110,7 +123,7 @@ public sealed record SpotVariation(
     {
         if (analysis.StripVarianceWasNegative)
         {
-            yield return new("strips-vary-no-more-than-spots", FindingWeight.Note, $"{measure.Label}: strips differ no more than their own spots make them; the variance between strips is taken as 0, which a small trial can bring about by chance.", measure.Id);
+            yield return new("strips-vary-no-more-than-spots", FindingWeight.Note, $"{measure.Label}: strips differ no more than their own spots make them; the variance between strips is taken as 0, which a small trial can bring about by chance. What other numbers of strips and spots would show then rests on the spots alone and can stand above this trial's own.", measure.Id);
         }
 
         if (!analysis.HasEqualSpots)

@@ -1,16 +1,24 @@
 using System.Collections.Immutable;
 using TrialKit.Numerics;
+using TrialKit.Numerics.Linear;
 
 namespace TrialKit.Comparison;
 
 /// <summary>Tells a spread of differences from rounding.</summary>
 internal static class Spread
 {
-    private const double Rounding = 1e-12;
-
     /// <summary>Whether pairs differ by unequal amounts, beyond the rounding of the values that were subtracted.</summary>
-    public static bool Exists(ImmutableArray<PairDifference> pairs) =>
-        pairs.Length > 1
-        && Summary.StandardDeviation([.. pairs.Select(pair => pair.Difference)])
-            > Rounding * pairs.Max(pair => Math.Max(Math.Abs(pair.TreatedValue), Math.Abs(pair.ControlValue)));
+    public static bool Exists(ImmutableArray<PairDifference> pairs)
+    {
+        if (pairs.Length < 2)
+        {
+            return false;
+        }
+
+        double[] differences = [.. pairs.Select(pair => pair.Difference)];
+        var mean = Summary.Mean(differences);
+        return !StableSums.IsRounding(
+            2 * differences.Sum(difference => (difference - mean) * (difference - mean)),
+            [.. pairs.SelectMany(pair => new[] { pair.TreatedValue, pair.ControlValue })]);
+    }
 }

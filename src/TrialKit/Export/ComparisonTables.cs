@@ -22,6 +22,8 @@ internal static class ComparisonTables
         ("baseline", "what it is compared with", row => row.Contrast.Baseline.Name),
         ("margin", "on either side of zero", row => row.Test.Margin),
         ("p_equivalence", "the larger of two one-sided p, adjusted like the comparison's own", row => row.Test.P.Value),
+        ("low", "lower end of the interval of confidence 1 - 2 alpha, within the margin just where equivalence is shown", row => row.Test.Interval?.Low),
+        ("high", "upper end of that interval", row => row.Test.Interval?.High),
         ("within_margin", "whether the difference was shown to be smaller than the margin", row => row.Contrast.IsWithinMargin),
         ("probability_above_margin", "that the true difference is above the margin, flat prior", row => row.Test.Above.Value),
         ("probability_below_margin", "that the true difference is below minus the margin, flat prior", row => row.Test.Below.Value));
@@ -45,7 +47,14 @@ internal static class ComparisonTables
         ("more", "pairs with more on the treatment", row => row.Pairs.Signs?.More),
         ("less", "pairs with less", row => row.Pairs.Signs?.Less),
         ("equal", "pairs without a difference", row => row.Pairs.Signs?.Equal),
-        ("p_sign_test", "two-sided", row => row.Pairs.Signs?.Test?.P.Value));
+        ("p_sign_test", "two-sided", row => row.Pairs.Signs?.Test?.P.Value),
+        ("mixed_strips", "strips in the mixed model, where strips without the other of their pair are more than the pairs have", row => row.Pairs.AllStrips?.Strips),
+        ("mixed_difference", "from that model", row => row.Pairs.AllStrips?.Estimate.Value),
+        ("mixed_standard_error", "of that difference", row => row.Pairs.AllStrips?.Estimate.StandardError),
+        ("mixed_df", "Satterthwaite's degrees of freedom", row => row.Pairs.AllStrips?.Estimate.DegreesOfFreedom),
+        ("mixed_p", "two-sided", row => row.Pairs.AllStrips?.Estimate.PTwoSided.Value),
+        ("mixed_pair_variance", "between pairs", row => row.Pairs.AllStrips?.PairVariance),
+        ("mixed_residual_variance", "of strips within a pair", row => row.Pairs.AllStrips?.ResidualVariance));
 
     private static ResultTable BlockTests(TrialAnalysis analysis) => ResultTable.Of(
         "block-tests",
@@ -118,7 +127,7 @@ internal static class ComparisonTables
         ("strips_per_treatment", "pairs or blocks", row => row.Plan.StripsPerTreatment),
         ("spots_per_strip", "spots in each strip", row => row.Plan.SpotsPerStrip),
         ("standard_error", "of a difference of two treatments", row => row.Plan.StandardError),
-        ("detectable_80", "true difference shown with a chance of 80 %, one comparison", row => row.Plan.Detectable));
+        ("detectable_80", "true difference shown with a chance of 80 %, at the level of the verdicts", row => row.Plan.Detectable));
 
     private static ResultTable Counts(TrialAnalysis analysis) => ResultTable.Of<CountComparison>(
         "counts",

@@ -6,6 +6,9 @@ namespace TrialKit.Quantities;
 /// <remarks>The default value is 90 %, the toolkit's own default (alpha 0.10).</remarks>
 public readonly record struct ConfidenceLevel
 {
+    /// <summary>Every alpha lies below this.</summary>
+    internal const double AlphaLimit = 0.5;
+
     private const double DefaultAlpha = 0.10;
     private readonly double alphaOverDefault;
 
@@ -21,7 +24,7 @@ public readonly record struct ConfidenceLevel
     /// <param name="alpha">Above 0 and below 0.5.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside these limits or NaN.</exception>
     public static ConfidenceLevel FromAlpha(double alpha) =>
-        alpha is > 0 and < 0.5
+        alpha is > 0 and < AlphaLimit
             ? new(alpha)
             : throw new ArgumentOutOfRangeException(nameof(alpha), alpha, string.Create(CultureInfo.InvariantCulture, $"alpha was {alpha}; a number above 0 and below 0.5 was expected, such as 0.10."));
 

@@ -4,16 +4,20 @@ using TrialKit.Numerics.Linear;
 
 namespace TrialKit.Benchmarks.Calibration;
 
-/// <summary>Null trials in blocks: F, Dunnett and Tukey over the family, rearrangement within blocks, intervals, and spots taken for replicates.</summary>
+/// <summary>Trials in blocks: without a difference F, Dunnett and Tukey over the family, rearrangement within blocks, and spots taken for replicates; with true differences the intervals around them.</summary>
 internal static class BlockCalibration
 {
     private const int Spots = 4;
     private const int Arrangements = 999;
+    private const ulong DifferingSeed = 1_000;
 
     // Strips vary as much as their spots, and blocks twice as much.
     private const double StripDeviation = 1;
     private const double SpotDeviation = 1;
     private const double BlockDeviation = 2;
+
+    // The intervals are drawn around true differences, in trials of their own.
+    private static readonly double[] Truth = [0, 1.7, -0.8, 0.4];
 
     public static IEnumerable<CheckedRate> Run(int treatments, int blocks, int trials, ulong seed)
     {
@@ -21,6 +25,7 @@ internal static class BlockCalibration
         string[] tests = ["F", "Dunnett, any of the family", "Tukey, any of the family", "rearranged within blocks", "F over spots"];
         var found = levels.ToDictionary(level => level, _ => tests.ToDictionary(test => test, _ => new Tally(), StringComparer.Ordinal));
         var all = levels.ToDictionary(level => level, _ => new Tally());
+        var pairs = levels.ToDictionary(level => level, _ => new Tally());
         var one = levels.ToDictionary(level => level, _ => new Tally());
         var degrees = (treatments - 1) * (blocks - 1);
         var overSpots = degrees + (treatments * blocks * (Spots - 1));
@@ -31,7 +36,8 @@ internal static class BlockCalibration
             Tukey: StudentizedRange.UpperQuantile(level, treatments, degrees) / Math.Sqrt(2),
             T: StudentT.UpperQuantile(level / 2, degrees),
             Spots: FisherF.UpperQuantile(level, treatments - 1, overSpots)));
-        var trial = new Simulated(treatments, blocks, seed);
+        var trial = new Simulated(new double[treatments], blocks, seed);
+        var differing = new Simulated(Truth[..treatments], blocks, seed + DifferingSeed);
         for (var number = 0; number < trials; number++)
         {
             trial.Draw();
@@ -48,8 +54,18 @@ internal static class BlockCalibration
                 found[level][tests[2]].Count(anyPair > limits[level].Tukey);
                 found[level][tests[3]].Count(rearranged <= level);
                 found[level][tests[4]].Count(analysis.FOverSpots > limits[level].Spots);
-                all[level].Count(againstControl <= limits[level].Dunnett);
-                one[level].Count(Math.Abs(anova.Difference(1, 0)) / error <= limits[level].T);
+            }
+
+            differing.Draw();
+            var around = differing.Analyse().Strips;
+            double Off(int first, int second) => Math.Abs(around.Difference(first, second) - (Truth[first] - Truth[second])) / around.DifferenceStandardError(0, 1)!.Value;
+            var furthest = Enumerable.Range(1, treatments - 1).Max(other => Off(other, 0));
+            var furthestPair = Enumerable.Range(1, treatments - 1).SelectMany(first => Enumerable.Range(0, first).Select(second => Off(first, second))).Max();
+            foreach (var level in levels)
+            {
+                all[level].Count(furthest <= limits[level].Dunnett);
+                pairs[level].Count(furthestPair <= limits[level].Tukey);
+                one[level].Count(Off(1, 0) <= limits[level].T);
             }
         }
 
@@ -63,23 +79,24 @@ internal static class BlockCalibration
 
             yield return CheckedRate.AtMost(layout, tests[3], level, found[level][tests[3]]);
             yield return CheckedRate.Coverage(layout, "Dunnett's intervals, all at once", 1 - level, all[level]);
+            yield return CheckedRate.Coverage(layout, "Tukey's intervals, all at once", 1 - level, pairs[level]);
             yield return CheckedRate.Coverage(layout, "interval of one difference", 1 - level, one[level]);
             yield return CheckedRate.Wrong(layout, string.Create(CultureInfo.InvariantCulture, $"{tests[4]} ({Spots} a strip as replicates)"), level, found[level][tests[4]]);
         }
     }
 
-    /// <summary>A trial in blocks with spots, without any difference between treatments.</summary>
-    private sealed class Simulated(int treatments, int blocks, ulong seed)
+    /// <summary>A trial in blocks with spots, with the true effect of each treatment.</summary>
+    private sealed class Simulated(double[] effects, int blocks, ulong seed)
     {
         private readonly NormalDraws draws = new(seed);
-        private readonly double[] spots = new double[treatments * blocks * Spots];
-        private readonly int[] strip = [.. Enumerable.Range(0, treatments * blocks * Spots).Select(spot => spot / Spots)];
+        private readonly double[] spots = new double[effects.Length * blocks * Spots];
+        private readonly int[] strip = [.. Enumerable.Range(0, effects.Length * blocks * Spots).Select(spot => spot / Spots)];
 
-        public double[] Means { get; } = new double[treatments * blocks];
+        public double[] Means { get; } = new double[effects.Length * blocks];
 
-        public int[] Block { get; } = [.. Enumerable.Range(0, treatments * blocks).Select(number => number / treatments)];
+        public int[] Block { get; } = [.. Enumerable.Range(0, effects.Length * blocks).Select(number => number / effects.Length)];
 
-        public int[] Treatment { get; } = [.. Enumerable.Range(0, treatments * blocks).Select(number => number % treatments)];
+        public int[] Treatment { get; } = [.. Enumerable.Range(0, effects.Length * blocks).Select(number => number % effects.Length)];
 
         public void Draw()
         {
@@ -87,7 +104,7 @@ internal static class BlockCalibration
             for (var number = 0; number < Means.Length; number++)
             {
                 level = Treatment[number] == 0 ? BlockDeviation * draws.Next() : level;
-                var own = level + (StripDeviation * draws.Next());
+                var own = level + effects[Treatment[number]] + (StripDeviation * draws.Next());
                 Means[number] = 0;
                 for (var spot = number * Spots; spot < (number + 1) * Spots; spot++)
                 {

@@ -23,7 +23,7 @@ internal static class CalibrationPage
         ];
         var page = new StringBuilder();
         page.Append("# Calibration\n\n");
-        page.Append(CultureInfo.InvariantCulture, $"Does a test at 5 % raise a false alarm in 5 % of trials without any difference, and does a 90 % interval hold the truth in 90 %? {Trials:N0} null trials of each layout, normal errors, drawn from seed {Seed} on and analysed by the numerics of the library.\n\n");
+        page.Append(CultureInfo.InvariantCulture, $"Does a test at 5 % raise a false alarm in 5 % of trials without any difference, and does a 90 % interval hold the truth in 90 %? {Trials:N0} trials of each layout without a difference for the tests, as many more with true differences for the intervals, normal errors, drawn from seed {Seed} on and analysed by the numerics of the library.\n\n");
         page.Append("Made by `dotnet run -c Release --project tests/TrialKit.Benchmarks -- calibrate docs/methods/calibration.md`. A rate agrees with its level when it is within three Monte Carlo standard errors of it (0.0065 at 0.05, 0.0090 at 0.10); a coverage when it is within 0.01.\n\n");
         page.Append("| layout | test or interval | nominal | found | should be | is |\n|---|---|---|---|---|---|\n");
         foreach (var rate in rates)

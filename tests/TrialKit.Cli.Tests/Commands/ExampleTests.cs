@@ -33,6 +33,16 @@ public class ExampleTests
         Expect(Path.Combine(folder, "expected", "console.txt"), printed.Replace(folder, $"example-trials/{name}", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Pool_ThreeFarms_PrintsWhatIsExpected()
+    {
+        var folder = Repository.Example("three-farms");
+        var (exit, printed, _) = Cli.Run("pool", folder);
+
+        Assert.Equal(ExitCode.Done, exit);
+        Expect(Path.Combine(folder, "expected", "console.txt"), printed);
+    }
+
     [Theory]
     [MemberData(nameof(Names))]
     public void Analyze_Example_WritesTheExpectedTables(string name)

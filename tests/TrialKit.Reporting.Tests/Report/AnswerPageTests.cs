@@ -1,5 +1,6 @@
 using TrialKit.Comparison;
 using TrialKit.Reporting.Document;
+using TrialKit.Reporting.Html;
 using TrialKit.Reporting.Pdf;
 using TrialKit.Reporting.Report;
 using TrialKit.Reporting.Tests.Pdf;
@@ -40,8 +41,8 @@ public class AnswerPageTests
             var paragraphs = draft.OfType<Paragraph>().Select(paragraph => paragraph.Text.Plain).ToArray();
             var marked = draft.OfType<MarkedSentences>().Sum(block => block.Sentences.Count);
 
-            // With one comparison a measure each sentence tells one; else one sentence tells all of a measure.
-            var told = marked + analysis.Measures.Where(measure => measure.Contrasts.Length > 1 && Array.Exists(paragraphs, text => Tells(text, measure.Measure))).Sum(measure => measure.Contrasts.Length);
+            // With one comparison a measure each sentence tells one, a plain paragraph where it was not tested; else one sentence tells all of a measure.
+            var told = marked + paragraphs.Count(text => text.StartsWith("Not tested, ", StringComparison.Ordinal)) + analysis.Measures.Where(measure => measure.Contrasts.Length > 1 && Array.Exists(paragraphs, text => Tells(text, measure.Measure))).Sum(measure => measure.Contrasts.Length);
             var all = analysis.Measures.Sum(measure => measure.Contrasts.Length);
             Assert.True(told > 0, $"{name}: nothing is told");
             Assert.True(told == all || Array.Exists(paragraphs, text => text.Contains($"{NumberText.CountWord(all - told)} more comparison", StringComparison.Ordinal)), $"{name}: {told} of {all} told, and the rest is not spoken of");
@@ -91,6 +92,39 @@ public class AnswerPageTests
         Assert.All(["p =", "p-value", "significan", "Shapiro", "ANOVA", "degrees of freedom", "standard error", "alpha"], word => Assert.DoesNotContain(word, text, StringComparison.OrdinalIgnoreCase));
 
         static IReadOnlyList<Block> document(string name) => AwkwardTrials.Named(name).Document.Blocks.OfType<OnePage>().Single().Drafts[0];
+    }
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Render_AwkwardTrial_PrintsNothingThatIsNoNumber(string name, PageSize size)
+    {
+        var html = System.Text.Encoding.UTF8.GetString(HtmlReport.Render(AwkwardTrials.Named(name, size).Document));
+
+        Assert.All(["NaN", "∞", "Infinity"], word => Assert.DoesNotContain(word, html[html.IndexOf("<main", StringComparison.Ordinal)..], StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("the control on one strip")]
+    [InlineData("the control without a weight")]
+    public void Of_ControlThatCannotBeCompared_NamesBothTreatmentsAndTheTestThatJudged(string name)
+    {
+        var (analysis, document) = AwkwardTrials.Named(name);
+        var page = document.Blocks.OfType<OnePage>().Single().Drafts[0];
+        var yield = analysis.Measures.Single(measure => measure.Measure.Id == "yield");
+
+        Assert.All(yield.Contrasts.Where(contrast => contrast.P is not null), contrast => Assert.StartsWith("Tukey", contrast.JudgedBy.Name, StringComparison.Ordinal));
+        Assert.Contains("Tukey's test of all pairs", TrialWords.Level(analysis), StringComparison.Ordinal);
+        Assert.Equal("The treatments against each other", page.OfType<Heading>().Single(heading => heading.Level == 2).Text);
+        Assert.DoesNotContain("More than 500", string.Join(" ", page.OfType<Paragraph>().Select(paragraph => paragraph.Text.Plain)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_TreatmentOnOneStrip_SaysThatItWasNotTested()
+    {
+        var (analysis, _) = AwkwardTrials.Named("a treatment on one strip");
+
+        Assert.All(analysis.Measures.SelectMany(measure => measure.Contrasts).Where(contrast => contrast.Treatment.Name == "t3"), contrast => Assert.Equal(Verdict.NotJudged, contrast.Verdict));
+        Assert.Contains("Dunnett's test against the control", TrialWords.Level(analysis), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -29,6 +29,12 @@ internal static class AwkwardTrials
         ["names of one long word"] = () => Trial(6, 3, label: new string('W', 80)),
         ["letters the font lacks"] = () => Trial(3, 4, title: "玉米 on \U0001F33D hill", label: "鎮圧輪"),
         ["strips left out"] = () => Trial(4, 5, leftOut: true),
+        ["one pair"] = () => Trial(2, 1),
+        ["a treatment on one strip"] = () => Trial(4, 5, keep: (block, treatment) => treatment != 3 || block == 0),
+        ["the control on one strip"] = () => Trial(4, 5, keep: (block, treatment) => treatment != 0 || block == 0),
+        ["the control without a weight"] = () => Trial(4, 5, weighed: treatment => treatment != 0),
+        ["a pair that lost a strip"] = () => Trial(2, 6, keep: (block, treatment) => block != 2 || treatment != 1),
+        ["no spread at all"] = () => Trial(2, 6, alike: true),
         ["no plants, no visits"] = () => Trial(2, 2, bare: true),
     };
 
@@ -57,7 +63,8 @@ internal static class AwkwardTrials
         TrialReport.Of(TrialAnalysis.Of(Trial(3, 4, title: label, question: label, label: label)), new(PageSize.Letter, [new(label, new string('0', 64), 1)], [label]));
 
     private static StripTrial Trial(
-        int treatments, int blocks, string? title = null, string? question = null, string? label = null, bool control = true, bool leftOut = false, bool bare = false)
+        int treatments, int blocks, string? title = null, string? question = null, string? label = null, bool control = true, bool leftOut = false, bool bare = false,
+        Func<int, int, bool>? keep = null, Func<int, bool>? weighed = null, bool alike = false)
     {
         ImmutableArray<Treatment> named =
         [
@@ -72,6 +79,7 @@ internal static class AwkwardTrials
             .. from block in Enumerable.Range(0, blocks)
                from place in Enumerable.Range(0, treatments)
                let treatment = (place + block) % treatments
+               where keep is null || keep(block, treatment)
                let order = (block * treatments) + place + 1
                select new Strip(
                    FormattableString.Invariant($"S{order}"),
@@ -89,10 +97,10 @@ internal static class AwkwardTrials
         return StripTrial.Create(new TrialDraft
         {
             Heat = new(corn.Heat, CountPlantingDay: false),
-            StandCounts = [.. strips.Select((strip, i) => new StandCount(strip, "1", Planted.AddDays(40), Length.FromFeet(17.424), 1, 27 + (Noise(i, 7) % 7), PlanterRow: null))],
+            StandCounts = [.. strips.Select((strip, i) => new StandCount(strip, "1", Planted.AddDays(40), Length.FromFeet(17.424), 1, alike ? 30 : 27 + (Noise(i, 7) % 7), PlanterRow: null))],
             Emergence = bare ? [] : [.. strips.Select((strip, i) => Spot(strip, treatments, i))],
             Plants = bare ? [] : [.. strips.SelectMany((strip, i) => Plants(strip, i))],
-            Harvests = [.. strips.Select((strip, i) => new StripHarvest(strip, Mass.FromPounds(9000 + (10 * Noise(i, 97))), Ratio.FromPercent(18), null, null, null))],
+            Harvests = [.. strips.Select((strip, i) => new StripHarvest(strip, Mass.FromPounds(alike ? 9000 : 9000 + (10 * Noise(i, 97))), Ratio.FromPercent(18), null, null, null)).Where(harvest => weighed is null || weighed(named.IndexOf(harvest.Strip.Treatment)))],
             Weather = bare ? null : Weather(),
             Title = title ?? "Closing wheels (invented numbers)",
             Question = question ?? "Does a wheel bring corn up sooner?",

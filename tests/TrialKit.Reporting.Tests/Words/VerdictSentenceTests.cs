@@ -22,7 +22,7 @@ public class VerdictSentenceTests
 
     [Fact]
     public void Of_Equivalent_NamesTheMarginAndThatItWasSetBeforehand() => Assert.Equal(
-        "The two are equivalent in yield within 5.0\u00A0bushels an acre, the margin set beforehand: 1.8\u00A0bushels an acre higher, and 1.0 lower to 4.6 higher fits these strips.",
+        "The two are equivalent in yield within 5.0\u00A0bushels an acre, the margin set beforehand: 1.8\u00A0bushels an acre higher, and the whole 80 % interval of this test, 0.3 lower to 3.9 higher, lies within the margin.",
         VerdictSentence.Of(Yield, Contrast(1.8, 1.4, p: 0.28, margin: (5, 0.04)), "pairs"));
 
     [Fact]
@@ -40,6 +40,20 @@ public class VerdictSentenceTests
         VerdictSentence.Of(Yield, Contrast(1.8, 0.35, p: 0.003, margin: (5, 0.001)), "pairs"));
 
     [Fact]
+    public void Of_IntervalThatAllButTouchesZero_GivesItsNearEndFiguresAndNoOther() => Assert.Equal(
+        "Yield was 0.6\u00A0bushels an acre lower (0.0005 to 1.2).",
+        VerdictSentence.Of(Yield, Contrast(-0.6159, 0.6154 / 2.015048373333024, p: 0.0996, margin: null), "pairs"));
+
+    [Fact]
+    public void Of_VeryLargeNumbers_AreToldToThreeFigures()
+    {
+        var crust = new Measure("own-crust", "crust", new Unit("kPa"), MeasureKind.Other, Better.Unsaid, IsHeadline: true);
+
+        Assert.StartsWith("No difference in crust was shown: 12,300\u00A0kPa lower", VerdictSentence.Of(crust, Contrast(-12345, 9876, p: 0.3, margin: null), "pairs"), StringComparison.Ordinal);
+        Assert.StartsWith("No difference in crust was shown: 2.6E+12\u00A0kPa lower", VerdictSentence.Of(crust, Contrast(-2600586089545, 9e11, p: 0.3, margin: null), "pairs"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Of_PooledShown_GivesTheMeanAndWhatAnotherSiteWouldShow() => Assert.Equal(
         "Yield was 2.0\u00A0bushels an acre higher over four sites (0.8 to 3.2). At another site like these anything from 1.0 lower to 5.0 higher is to be expected.",
         VerdictSentence.Of(Pooled(2, 0.51, 4, new(-1, 5, default))));
@@ -54,7 +68,7 @@ public class VerdictSentenceTests
         var estimate = new TEstimate(difference, error, 5, 6, Unit.BushelsPerAcre, Any);
         return new(Chains, None, difference, estimate, Probability.Of(p), estimate.IntervalAt(default), 4.1, default, Any)
         {
-            Equivalence = margin is { } known ? new(known.Margin, Probability.Of(known.P), default, default, Any) : null,
+            Equivalence = margin is { } known ? new(known.Margin, Probability.Of(known.P), default, default, Any) { Interval = estimate.IntervalAt(ConfidenceLevel.FromAlpha(0.2)) } : null,
         };
     }
 

@@ -159,6 +159,67 @@ public class BlockedStripsTests
     }
 
     [Fact]
+    public void Compare_TreatmentOnOneStrip_HasItsMeanAndNoTestAndLeavesTheOthersAlone()
+    {
+        double[] y = [10, 11, 12, 12.7, 9, 10.6, 11, 12.1, 14];
+        int[] block = [0, 0, 1, 1, 2, 2, 3, 3, 0], treatment = [0, 1, 0, 1, 0, 1, 0, 1, 2];
+        var all = ComparisonTrial.Compare(ComparisonTrial.Blocks(y, block, treatment, ["none", "new", "once"], control: 0));
+        var without = ComparisonTrial.Compare(ComparisonTrial.Blocks(y[..8], block[..8], treatment[..8], ["none", "new"], control: 0));
+
+        Assert.Equal(["new", "once"], all.Contrasts.Select(contrast => contrast.Treatment.Name));
+        Assert.Equal(without.Contrasts[0], all.Contrasts[0] with { Treatment = without.Contrasts[0].Treatment, Baseline = without.Contrasts[0].Baseline });
+        Assert.Equal(Verdict.NotJudged, all.Contrasts[1].Verdict);
+        Assert.Null(all.Contrasts[1].Detectable);
+        Assert.Equal(3, all.Means.Length);
+        Assert.Equal(1, all.Means[2].Strips);
+
+        // Adjusted for its block: there it stands 3.5 above the mean of the two others, whose means over all blocks are 10.5 and 11.6.
+        Close.Relative(3.5, all.Means[2].Mean - ((all.Means[0].Mean + all.Means[1].Mean) / 2), Tolerances.ClosedForm, "mean of the one strip");
+        Assert.DoesNotContain(all.Blocks!.Pairwise, pair => pair.Treatment.Name == "once");
+        Assert.Contains(all.Findings, finding => finding.Id == "treatment-one-strip");
+    }
+
+    [Fact]
+    public void Compare_ControlOnOneStrip_TestsTheOthersWithEachOther()
+    {
+        double[] y = [11, 12.4, 12.7, 14, 10.6, 10.9, 12.1, 13.5, 10];
+        int[] block = [0, 0, 1, 1, 2, 2, 3, 3, 0], treatment = [1, 2, 1, 2, 1, 2, 1, 2, 0];
+        var contrasts = ComparisonTrial.Compare(ComparisonTrial.Blocks(y, block, treatment, ["none", "new", "old"], control: 0)).Contrasts;
+
+        Assert.Equal([Verdict.NotJudged, Verdict.NotJudged], contrasts.Where(contrast => contrast.Baseline.Name == "none").Select(contrast => contrast.Verdict));
+        var tested = Assert.Single(contrasts, contrast => contrast.P is not null);
+        Assert.Equal(("old", "new"), (tested.Treatment.Name, tested.Baseline.Name));
+        Assert.StartsWith("Tukey", tested.JudgedBy.Name, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Compare_EveryTreatmentOnOneStrip_TestsNothingAndSaysSo()
+    {
+        var comparison = ComparisonTrial.Compare(ComparisonTrial.Blocks([1, 2, 2.5, 4], [0, 0, 1, 1], [0, 1, 0, 2], ["none", "new", "old"]));
+
+        Assert.All(comparison.Contrasts, contrast => Assert.Null(contrast.P));
+        Assert.Contains(comparison.Findings, finding => finding.Id == "no-replicates");
+    }
+
+    [Theory]
+    [InlineData(2.0)]
+    [InlineData(4.0)]
+    [InlineData(8.0)]
+    public void Equivalence_SeveralTreatments_IsShownJustWhereItsIntervalLiesWithinTheMargin(double margin)
+    {
+        var data = BlockCase.Load("soybean_seed_rcb");
+        foreach (int? control in new int?[] { null, 0 })
+        {
+            var comparison = ComparisonTrial.Compare(ComparisonTrial.Blocks(data.Y, data.Block, data.Treatment, data.Treatments, control, margin: margin));
+            Assert.All(comparison.Contrasts, contrast =>
+            {
+                var interval = contrast.Equivalence!.Interval!.Value;
+                Assert.Equal(contrast.IsWithinMargin, interval.Low > -margin && interval.High < margin);
+            });
+        }
+    }
+
+    [Fact]
     public void Compare_BlocksPermutedAndTreatmentsSwapped_ChangesSignsOnly() => Gen.Select(Gen.Int[3, 4], Gen.Int[3, 5], Gen.Int[0, 10000]).Sample(
         (treatments, blocks, seed) =>
         {

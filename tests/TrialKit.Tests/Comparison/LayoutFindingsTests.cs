@@ -15,6 +15,10 @@ public class LayoutFindingsTests
         Assert.Equal(weight, Find(Trial(blocks, swapped: 0), "same-order")?.Weight);
 
     [Fact]
+    public void Of_SameOrderInManyBlocks_NeverGivesAChanceOfNought() =>
+        Assert.Contains("a chance under 0.01 %", Find(Trial(20, swapped: 0), "same-order")!.Message, StringComparison.Ordinal);
+
+    [Fact]
     public void Of_OneBlockTheOtherWayRound_IsNoFinding() => Assert.Null(Find(Trial(6, swapped: 1), "same-order"));
 
     [Fact]

@@ -161,4 +161,88 @@ public class PairedStripsTests
             Assert.Equal(plain.Pairs.Median!.Value, other.Pairs.Median!.Value);
         },
         iter: 100);
+
+    [Theory]
+    [InlineData("one_missing", 1)]
+    [InlineData("two_missing", 2)]
+    public void AllStrips_StripsMissing_AgreesWithTheReferenceAndSaysBothCounts(string missing, int lost)
+    {
+        var data = ReferenceData.Json("blocks/extra.json").GetProperty("missing_one_strip_of_pair");
+        var values = data.GetProperty("values").GetProperty(missing);
+        double[] y = [.. data.GetProperty("data").GetProperty("y").EnumerateArray().Select(value => value.ValueKind == System.Text.Json.JsonValueKind.Number ? value.GetDouble() : double.NaN)];
+        if (lost == 2)
+        {
+            y[2] = double.NaN;
+        }
+
+        var comparison = ComparisonTrial.Compare(ComparisonTrial.Pairs(y[6..], y[..6]));
+        var all = comparison.Pairs!.AllStrips!;
+
+        Close.Relative(values.GetProperty("lmer_est").GetDouble(), all.Estimate.Value, Tolerances.Reml, missing);
+        Close.Relative(values.GetProperty("lmer_se").GetDouble(), all.Estimate.StandardError, Tolerances.Reml, missing);
+        Close.Relative(values.GetProperty("lmer_df").GetDouble(), all.Estimate.DegreesOfFreedom, Tolerances.DifferencedReml, missing);
+        Close.Relative(values.GetProperty("lmer_p").GetDouble(), all.Estimate.PTwoSided.Value, Tolerances.DifferencedReml, missing);
+        Close.Relative(values.GetProperty("var_pair").GetDouble(), all.PairVariance, Tolerances.DifferencedReml, missing);
+        Close.Relative(values.GetProperty("complete_pairs_est").GetDouble(), comparison.Contrasts[0].Difference, Tolerances.ClosedForm, missing);
+        Close.Relative(values.GetProperty("complete_pairs_p").GetDouble(), comparison.Contrasts[0].P!.Value.Value, Tolerances.ClosedForm, missing);
+        var message = comparison.Findings.Single(finding => finding.Id == "pair-incomplete").Message;
+        Assert.Contains(System.FormattableString.Invariant($"rests on {6 - lost} whole pairs"), message, StringComparison.Ordinal);
+        Assert.Contains(System.FormattableString.Invariant($"all {12 - lost} strips"), message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AllStrips_WholePairs_IsLeftOut() => Assert.Null(ComparisonTrial.Compare(ComparisonTrial.Pairs([1, 3, 2, 5], [0, 1, 1, 2])).Pairs!.AllStrips);
+
+    [Fact]
+    public void Compare_ZeroDifferences_LeaveTheSmallestPToTheOthers()
+    {
+        var comparison = ComparisonTrial.Compare(ComparisonTrial.Pairs([2, 2, 2, 2, 3, 4, 5, 6], [2, 2, 2, 2, 2, 2, 2, 2]));
+        var exact = comparison.Pairs!.SignFlips!;
+
+        Assert.Equal(0.125, exact.SmallestPossible.Value);
+        Assert.Equal(0.125, exact.P.Value);
+        Assert.Contains("with 8 pairs, 4 of them without a difference,", comparison.Findings.Single(finding => finding.Id == "exact-p-limit").Message, StringComparison.Ordinal);
+        Assert.Equal(1, ComparisonTrial.Compare(ComparisonTrial.Pairs([5, 5, 5], [5, 5, 5])).Pairs!.SignFlips!.SmallestPossible.Value);
+    }
+
+    [Fact]
+    public void Compare_GreatLevelAndSmallDifferences_IsTested()
+    {
+        double[] differences = [0.5, 0.2, 0.9, 0.4, 0.1, 0.7];
+        var comparison = ComparisonTrial.Compare(ComparisonTrial.Pairs([.. differences.Select(d => 1e12 + d)], [.. differences.Select(_ => 1e12)]));
+
+        Assert.DoesNotContain(comparison.Findings, finding => finding.Id == "no-spread");
+        Close.Relative(differences.Average(), comparison.Contrasts[0].Estimate!.Value, Tolerances.RoundedAtALevel, "1e12 is known to a ten-thousandth");
+    }
+
+    [Fact]
+    public void Compare_OnePair_MakesNoTest()
+    {
+        var pairs = ComparisonTrial.Compare(ComparisonTrial.Pairs([3], [1])).Pairs!;
+
+        Assert.Null(pairs.SignFlips);
+        Assert.Null(pairs.Signs);
+        Assert.Null(pairs.SignedRank);
+        Assert.Null(pairs.Median);
+    }
+
+    [Fact]
+    public void Compare_OneDifferenceForAll_SaysWhichTestsWereMade()
+    {
+        var comparison = ComparisonTrial.Compare(ComparisonTrial.Pairs([10.5, 12.5, 11.5, 9.5], [10, 12, 11, 9]));
+
+        Assert.NotNull(comparison.Pairs!.SignFlips);
+        Assert.Contains("No t test was made", comparison.Findings.Single(finding => finding.Id == "no-spread").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Equivalence_AnyPairs_IsShownJustWhereItsIntervalLiesWithinTheMargin() => Differences.Sample(
+        d =>
+        {
+            var contrast = ComparisonTrial.Compare(ComparisonTrial.Pairs(d, new double[d.Length], margin: 6)).Contrasts[0];
+            var interval = contrast.Equivalence!.Interval!.Value;
+            Assert.Equal(contrast.IsWithinMargin, interval.Low > -6 && interval.High < 6);
+            Assert.Equal(0.8, interval.Level.Confidence, Tolerances.ClosedForm);
+        },
+        iter: 100);
 }

@@ -18,8 +18,8 @@ public class SpotsAndCountsTests
         string[] names = [.. treatment.Distinct(StringComparer.Ordinal)];
         (string Treatment, string Block)[] strips = [.. treatment.Zip(block).Distinct()];
         var trial = ComparisonTrial.Blocks(
-            [.. strips.Select(_ => 1.0)], [.. strips.Select(strip => int.Parse(strip.Block, System.Globalization.CultureInfo.InvariantCulture) - 1)], [.. strips.Select(strip => Array.IndexOf(names, strip.Treatment))], names);
-        var found = SpotVariation.Of(new SpotMeasure(ComparisonTrial.Score, [.. y.Select((value, index) => new SpotValue(trial.Strips[Array.IndexOf(strips, (treatment[index], block[index]))], Spot: null, value))]), trial)!;
+            [.. strips.Select(strip => y.Where((_, index) => (treatment[index], block[index]) == strip).Average())], [.. strips.Select(strip => int.Parse(strip.Block, System.Globalization.CultureInfo.InvariantCulture) - 1)], [.. strips.Select(strip => Array.IndexOf(names, strip.Treatment))], names);
+        var found = SpotVariation.Of(new SpotMeasure(ComparisonTrial.Score, [.. y.Select((value, index) => new SpotValue(trial.Strips[Array.IndexOf(strips, (treatment[index], block[index]))], Spot: null, value))]), ComparisonTrial.Compare(trial), trial)!;
 
         Close.Relative(values.GetProperty("var_sample").GetDouble(), found.SpotVariance, Tolerances.ClosedForm, "spots");
         Close.Relative(values.GetProperty("var_strip").GetDouble(), found.StripVariance, Tolerances.ClosedForm, "strips");
@@ -31,6 +31,34 @@ public class SpotsAndCountsTests
         Assert.Equal((4, 5), (found.Plans[0].StripsPerTreatment, found.Plans[0].SpotsPerStrip));
         Assert.All(found.Plans.Skip(1), plan => Assert.True(plan.StandardError < found.Plans[0].StandardError || plan.SpotsPerStrip < 5));
         Close.Relative(Math.Sqrt(20 * found.SpotVariance / found.StripVariance), found.BestSpots(20), Tolerances.ClosedForm, "Cochran's optimum");
+    }
+
+    [Theory]
+    [InlineData("strips vary", 3.0)]
+    [InlineData("strips vary no more than spots", 0.0)]
+    public void SpotVariation_FirstPlan_IsWhatTheVerdictsSay(string name, double between)
+    {
+        const int Blocks = 4, Treatments = 3, Spots = 4;
+        double Spot(int strip, int spot) => 50 + (between * ((strip * 5) % 7)) + (2 * (((spot + strip) * 3) % Spots)) - (0.01 * ((strip * strip) % 5) * spot);
+        int[] strips = [.. Enumerable.Range(0, Blocks * Treatments)];
+        var trial = ComparisonTrial.Blocks([.. strips.Select(strip => Enumerable.Range(0, Spots).Average(spot => Spot(strip, spot)))], [.. strips.Select(strip => strip / Treatments)], [.. strips.Select(strip => strip % Treatments)], ["none", "new", "old"], control: 0);
+        var comparison = ComparisonTrial.Compare(trial);
+        var found = SpotVariation.Of(new SpotMeasure(ComparisonTrial.Score, [.. strips.SelectMany(strip => Enumerable.Range(0, Spots).Select(spot => new SpotValue(trial.Strips[strip], Spot: null, Spot(strip, spot))))]), comparison, trial)!;
+
+        Assert.True((between == 0) == found.WasNegative, name);
+        Assert.Equal(comparison.Contrasts[0].Detectable!.Value, found.Plans[0].Detectable, Tolerances.ClosedForm);
+        Assert.Equal(comparison.Contrasts[0].Estimate!.StandardError, found.Plans[0].StandardError, Tolerances.ClosedForm);
+    }
+
+    [Fact]
+    public void CountComparison_TreatmentOnOneStrip_IsNotTested()
+    {
+        double[] counts = [20, 30, 25, 35, 15, 28, 22, 31, 60];
+        var trial = ComparisonTrial.Blocks(counts, [0, 0, 1, 1, 2, 2, 3, 3, 0], [0, 1, 0, 1, 0, 1, 0, 1, 2], ["none", "new", "once"], control: 0);
+        var found = CountComparison.Of(new StripCounts(ComparisonTrial.Score, IsShare: false, [.. trial.Strips.Select((strip, index) => new StripCount(strip, counts[index], 5))]), trial)!;
+
+        Assert.Equal("new", Assert.Single(found.Contrasts).Treatment.Name);
+        Assert.Equal(8, found.Strips);
     }
 
     [Fact]

@@ -80,6 +80,11 @@ internal sealed class ExampleTrialWriter
 
     private void FlaggedSpots()
     {
+        if (plan.FlaggedSpots.Count == 0)
+        {
+            return;
+        }
+
         var visits = Table(["strip", "spot", "date", plan.NewPlants ? "new_plants" : "plants", In("length", plan.Units.Long), "seeds"]);
         var plants = new PlantRows(plan, chance, Remarks());
         foreach (var strip in strips)

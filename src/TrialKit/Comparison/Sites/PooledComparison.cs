@@ -29,9 +29,29 @@ public sealed record PooledComparison(
     ConfidenceLevel Level,
     ImmutableArray<Finding> Findings)
 {
+    /// <summary>How many comparisons of the measure were pooled: p, intervals and verdict hold for all of them together.</summary>
+    public int Comparisons { get; init; } = 1;
+
+    /// <summary>The p of the verdict.</summary>
+    public Probability P => PFor(Reml);
+
     /// <summary>What the sites together showed.</summary>
-    public Verdict Verdict => Reml.Estimate.IsShownAt(Level) ? Verdict.Shown : Verdict.NotShown;
+    public Verdict Verdict => P.Value < Level.Alpha ? Verdict.Shown : Verdict.NotShown;
 
     /// <summary>The interval of the verdict.</summary>
-    public Interval Interval => Reml.Estimate.IntervalAt(Level);
+    public Interval Interval => IntervalFor(Reml);
+
+    /// <summary>The two-sided p of one way of weighing the sites, adjusted for all comparisons of the measure by Bonferroni's inequality.</summary>
+    public Probability PFor(PooledEstimate pooled)
+    {
+        ArgumentNullException.ThrowIfNull(pooled);
+        return Probability.Of(Math.Min(1, Comparisons * pooled.Estimate.PTwoSided.Value));
+    }
+
+    /// <summary>The interval that belongs to that p.</summary>
+    public Interval IntervalFor(PooledEstimate pooled)
+    {
+        ArgumentNullException.ThrowIfNull(pooled);
+        return pooled.Estimate.IntervalAt(ConfidenceLevel.FromAlpha(Level.Alpha / Comparisons)) with { Level = Level };
+    }
 }

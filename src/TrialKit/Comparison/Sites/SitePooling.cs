@@ -62,7 +62,9 @@ internal static class SitePooling
 
         if (reml.ScaleWasRaised)
         {
-            yield return new("sites-agree-by-chance", FindingWeight.Note, Text($"{measure.Label}: the sites agree better than their own errors let expect; the pooled error was raised to what those errors give."), measure.Id);
+            yield return reml.BetweenVariance > 0
+                ? new("pooled-error-raised", FindingWeight.Note, Text($"{measure.Label}: beside the variance between sites that was found, the error came out a little smaller than the weights of the sites let expect, and was raised to what they give. It says nothing of whether sites agree; Q does."), measure.Id)
+                : new("sites-agree-by-chance", FindingWeight.Note, Text($"{measure.Label}: the sites agree better than their own errors let expect; the pooled error was raised to what those errors give."), measure.Id);
         }
 
         var strips = sites.Sum(site => SiteModel.StripsOf(pair, site.Measure).Count());
@@ -73,7 +75,8 @@ internal static class SitePooling
 
         if (mixed is { IsSingular: true })
         {
-            yield return new("mixed-model-singular", FindingWeight.Note, Text($"{measure.Label}: the mixed model of all strips finds no variance for one of site, site by treatment or block; its error counts that one as nothing."), measure.Id);
+            string[] nothing = [.. mixed.SiteVariance is 0 ? ["sites"] : Array.Empty<string>(), .. mixed.SiteTreatmentVariance is 0 ? ["site by treatment"] : Array.Empty<string>(), .. mixed.BlockVariance is 0 ? ["blocks"] : Array.Empty<string>()];
+            yield return new("mixed-model-singular", FindingWeight.Note, Text($"{measure.Label}: the mixed model of all strips finds no variance for {string.Join(" and ", nothing)}; its error counts that as nothing."), measure.Id);
         }
     }
 

@@ -28,6 +28,22 @@ internal static class SignFlips
         return Math.ScaleB(1, 1 - pairs);
     }
 
+    /// <summary>The smallest two-sided p these differences can give whatever their signs: a pair without a difference counts on both sides.</summary>
+    public static double SmallestP(ReadOnlySpan<double> differences)
+    {
+        var differing = Differing(differences);
+        return differing == 0 ? 1 : SmallestP(differing);
+    }
+
+    /// <summary>How many pairs differ, beyond the rounding of the largest difference.</summary>
+    public static int Differing(ReadOnlySpan<double> differences)
+    {
+        Checks.Sample(differences, 1);
+        double[] sizes = [.. differences.ToArray().Select(Math.Abs)];
+        var rounding = Ties.Relative * sizes.Max();
+        return sizes.Count(size => size > rounding);
+    }
+
     /// <summary>Every flip where that is possible, random ones otherwise.</summary>
     /// <param name="differences">One difference per pair.</param>
     /// <param name="draws">Draws if there are more than <see cref="MaxExactPairs"/> pairs.</param>

@@ -1,5 +1,7 @@
+using TrialKit.Comparison;
 using TrialKit.Export;
 using TrialKit.Quantities;
+using TrialKit.Tests.Numerics;
 
 namespace TrialKit.Tests.Comparison.Sites;
 
@@ -15,6 +17,22 @@ public class PooledTrialsTests
         FiniteTables.Check(tables, "three trials");
         Assert.Equal(["pooled", "sites", "mixed-model", "methods"], tables.Select(table => table.Name).Where(name => name != "findings"));
         Assert.Equal(3, Assert.Single(pooled.Comparisons).Sites.Length);
+    }
+
+    [Fact]
+    public void Of_SeveralTreatments_AdjustsForAllComparisonsOfAMeasureAndCountsThem()
+    {
+        var pooled = PooledTrials.Of([Blocks("north", 0), Blocks("south", 0.3), Blocks("east", -0.2)]);
+
+        Assert.Equal(3, pooled.Comparisons.Length);
+        Assert.All(pooled.Comparisons, comparison =>
+        {
+            Close.Relative(Math.Min(1, 3 * comparison.Reml.Estimate.PTwoSided.Value), comparison.P.Value, Tolerances.ClosedForm, "p");
+            Assert.Equal(comparison.Verdict == Verdict.Shown, !comparison.Interval.Holds(0));
+            Assert.Equal(pooled.Level, comparison.Interval.Level);
+        });
+        Assert.Contains(pooled.Comparisons, comparison => comparison.Reml.Estimate.PTwoSided.Value < 0.1 && comparison.Verdict == Verdict.NotShown);
+        Assert.StartsWith("3 comparisons of one measure were tested", Assert.Single(pooled.Findings, finding => finding.Id == "tests-run").Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -68,6 +86,14 @@ public class PooledTrialsTests
     private static PooledSite Site(string name, double difference) => PooledSite.Of(
         name,
         TrialAnalysis.Of(ComparisonTrial.Pairs([10 + difference, 12.5 + difference, 9 + difference, 11.2 + difference, 10.4 + difference], [10.2, 12, 9.1, 11, 10.8])));
+
+    private static PooledSite Blocks(string name, double shift)
+    {
+        double[] effects = [0, 1 + shift, 0.55 - shift, 0.1];
+        double[] noise = [0.2, -0.3, 0.1, 0.0, -0.2, 0.3, 0.1, -0.1, 0.05, 0.15, -0.25, 0.2];
+        int[] strips = [.. Enumerable.Range(0, 12)];
+        return new(name, TrialAnalysis.Of(ComparisonTrial.Blocks([.. strips.Select(strip => 10 + (strip / 4) + effects[strip % 4] + noise[strip])], [.. strips.Select(strip => strip / 4)], [.. strips.Select(strip => strip % 4)], ["none", "a", "b", "c"], control: 0)));
+    }
 
     private static byte[] Written()
     {

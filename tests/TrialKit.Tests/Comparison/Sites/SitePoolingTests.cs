@@ -38,6 +38,29 @@ public class SitePoolingTests
     }
 
     [Fact]
+    public void Of_SitesThatDifferYetScatterLittle_SaysNothingOfAgreement()
+    {
+        // Q 12.8 on 3 degrees, a variance between sites of 0.55, and a scale of 0.82: raised, and no sign of agreement.
+        var pooled = Pool([0.7, -0.9, 0.3, 0.8], [1.04, 0.03, 0.2, 0.47], default);
+
+        Assert.True(pooled.Reml.ErrorWasRaised && pooled.Reml.BetweenVariance > 0.5 && pooled.Heterogeneity.P.Value < 0.01);
+        Assert.DoesNotContain(pooled.Findings, finding => finding.Id == "sites-agree-by-chance");
+        Assert.Contains(pooled.Findings, finding => finding.Id == "pooled-error-raised");
+    }
+
+    [Fact]
+    public void Mixed_NoVarianceOfOneFactor_NamesIt()
+    {
+        // Every site gives the same differences on blocks that vary: nothing is left for sites by treatment.
+        double[] d = [1, 1.2, 0.8, 1.1], level = [0, 3, 1, 5];
+        var sites = Enumerable.Range(0, 3).Select(site => ($"site {site}", Comparison: ComparisonTrial.Compare(ComparisonTrial.Pairs([.. d.Select((value, pair) => 10 + (8 * site) + level[pair] + value)], [.. level.Select(value => 10 + (8 * site) + value)])))).ToArray();
+
+        var finding = Assert.Single(SitePooling.Of(ComparisonTrial.Score, sites[0].Comparison.Contrasts[0].Pair, sites, default)!.Findings, finding => finding.Id == "mixed-model-singular");
+
+        Assert.Contains("no variance for site by treatment;", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Of_TwoSites_SaysThatOneDegreeIsLeft()
     {
         var pooled = Pool([2.0, 3], [1.0, 2], default);

@@ -26,6 +26,11 @@ public class MixedFitTests
         Close.Relative(5, fit.Contrast([1]).DegreesOfFreedom, Tolerances.ClosedForm, trial.Name);
     }
 
+    // Every case of the reference is tested but one: sleepstudy states no data, and needs a random slope, which no trial of strips asks for.
+    [Fact]
+    public void Reference_SleepStudy_HoldsNoDataToFit() =>
+        Assert.Equal(System.Text.Json.JsonValueKind.Null, ReferenceData.Json("mixed/mixed.json").GetProperty("sleepstudy").GetProperty("data").ValueKind);
+
     [Fact]
     public void Of_Dyestuff2_HasNoBatchVarianceAndSaysSo()
     {
