@@ -6,31 +6,71 @@ using TrialKit.Trials;
 namespace TrialKit.Emergence;
 
 /// <summary>How evenly the plants of one strip came up, plant by plant.</summary>
-/// <param name="Strip">The strip; one that is left out of the analysis is summarised all the same.</param>
-/// <param name="Lags">Each plant, spot by spot; one or more.</param>
-/// <param name="Findings">What a reader should know of it.</param>
-public sealed record StripEvenness(Strip Strip, ImmutableArray<PlantLag> Lags, ImmutableArray<Finding> Findings)
+/// <remarks>Figures of lag are there only where the visits tell them: a visit a day while plants came up, one in twenty excepted, from before the first plant of every spot on.</remarks>
+public sealed record StripEvenness
 {
-    /// <summary>Mean days behind the first plant of the spot.</summary>
-    public double MeanLag => Summary.Mean([.. Lags.Select(lag => lag.BehindFirst).Order()]);
+    // Two visits hold all plants of a strip that came up within two days: its mean and SD would be those of the visits.
+    private const int LeastVisits = 3;
 
-    /// <summary>Standard deviation of the days behind the first plant, n - 1; null with one plant.</summary>
-    public double? StandardDeviation => Lags.Length > 1 ? Summary.StandardDeviation([.. Lags.Select(lag => lag.BehindFirst).Order()]) : null;
+    /// <summary>Sums a strip up.</summary>
+    /// <param name="strip">The strip.</param>
+    /// <param name="lags">Each plant, spot by spot; one or more.</param>
+    /// <param name="spots">The visits to each spot and the plants up by then.</param>
+    /// <param name="findings">What a reader should know of it.</param>
+    internal StripEvenness(Strip strip, ImmutableArray<PlantLag> lags, IReadOnlyCollection<UpAtVisits> spots, ImmutableArray<Finding> findings)
+    {
+        (Strip, Lags, Findings) = (strip, lags, findings);
+        VisitsTellLags = UpAtVisits.TellLags(spots);
+        PercentWithin24HoursOfFirst = EarlyShare.Percent(spots, 1);
+        PercentWithin48HoursOfFirst = EarlyShare.Percent(spots, 2);
+        if (!VisitsTellLags)
+        {
+            return;
+        }
 
-    /// <summary>Percent of plants within 24 h of the first of their spot.</summary>
-    public double PercentWithin24HoursOfFirst => Percent(lag => lag.BehindFirst <= 1 + PlantEvenness.Slack);
+        PercentWithin24HoursOfMedian = Percent(lag => Math.Abs(lag.BehindMedian) <= 1 + PlantEvenness.Slack);
+        PercentWithin48HoursOfMedian = Percent(lag => Math.Abs(lag.BehindMedian) <= 2 + PlantEvenness.Slack);
+        PercentLate = Percent(lag => lag.IsLate);
+        if (spots.Max(spot => spot.Rises) >= LeastVisits)
+        {
+            double[] behind = [.. lags.Select(lag => lag.BehindFirst).Order()];
+            MeanLag = Summary.Mean(behind);
+            StandardDeviation = Summary.StandardDeviation(behind);
+        }
+    }
 
-    /// <summary>Percent of plants within 48 h of the first of their spot.</summary>
-    public double PercentWithin48HoursOfFirst => Percent(lag => lag.BehindFirst <= 2 + PlantEvenness.Slack);
+    /// <summary>The strip; one that is left out of the analysis is summarised all the same.</summary>
+    public Strip Strip { get; }
 
-    /// <summary>Percent of plants up to 24 h before or after the median of their spot.</summary>
-    public double PercentWithin24HoursOfMedian => Percent(lag => Math.Abs(lag.BehindMedian) <= 1 + PlantEvenness.Slack);
+    /// <summary>Each plant, spot by spot; one or more.</summary>
+    public ImmutableArray<PlantLag> Lags { get; }
 
-    /// <summary>Percent of plants up to 48 h before or after the median of their spot.</summary>
-    public double PercentWithin48HoursOfMedian => Percent(lag => Math.Abs(lag.BehindMedian) <= 2 + PlantEvenness.Slack);
+    /// <summary>Whether the first plant of every spot, and all others but one in twenty, are known to have come up within a day before they were found; else lags are known only to within the gap between visits, and no figure of them is given.</summary>
+    public bool VisitsTellLags { get; }
 
-    /// <summary>Percent of plants that are late.</summary>
-    public double PercentLate => Percent(lag => lag.IsLate);
+    /// <summary>Mean days behind the first plant of the spot; null where the visits do not tell it, and where plants came up in fewer than three of them.</summary>
+    public double? MeanLag { get; }
+
+    /// <summary>Standard deviation of the days behind the first plant, n - 1; null where there is no mean.</summary>
+    public double? StandardDeviation { get; }
+
+    /// <summary>Percent of plants within 24 h of the first of their spot; null where the visits do not tell it.</summary>
+    public double? PercentWithin24HoursOfFirst { get; }
+
+    /// <summary>Percent of plants within 48 h of the first of their spot; null where the visits do not tell it.</summary>
+    public double? PercentWithin48HoursOfFirst { get; }
+
+    /// <summary>Percent of plants up to 24 h before or after the median of their spot; null where the visits do not tell it.</summary>
+    public double? PercentWithin24HoursOfMedian { get; }
+
+    /// <summary>Percent of plants up to 48 h before or after the median of their spot; null where the visits do not tell it.</summary>
+    public double? PercentWithin48HoursOfMedian { get; }
+
+    /// <summary>Percent of plants that are late; null where the visits do not tell it.</summary>
+    public double? PercentLate { get; }
+
+    /// <summary>What a reader should know of it.</summary>
+    public ImmutableArray<Finding> Findings { get; }
 
     private double Percent(Func<PlantLag, bool> counted) => 100.0 * Lags.Count(counted) / Lags.Length;
 }
