@@ -173,7 +173,7 @@ public sealed class EmergenceCurvesFigure(
     }
 
     // A strip's visits in runs that a line may join; one alone makes no line.
-    private static IEnumerable<List<CurvePoint>> Joined(IReadOnlyList<CurvePoint> strip)
+    internal static IEnumerable<List<CurvePoint>> Joined(IReadOnlyList<CurvePoint> strip)
     {
         var run = new List<CurvePoint> { strip[0] };
         foreach (var (from, to) in strip.Zip(strip.Skip(1)))

@@ -133,7 +133,7 @@ internal static class EmergenceReviewPart
         id.StartsWith("heat-", StringComparison.Ordinal) && (id.EndsWith("-of-up", StringComparison.Ordinal) || id.EndsWith("-of-sown", StringComparison.Ordinal));
 
     // Without a p nothing was scored; a sum of zero leans to neither side.
-    private static string Direction(TimeScoreTest score) => score.P is null ? NumberText.Dash
+    internal static string Direction(TimeScoreTest score) => score.P is null ? NumberText.Dash
         : Math.Abs(score.Statistic) < Rounding ? "neither"
         : score.Statistic > 0 ? "sooner" : "later";
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using TrialKit.Emergence;
 using TrialKit.Quantities;
 using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Figures;

@@ -188,6 +188,17 @@ public class EmergenceTimingTests
     }
 
     [Fact]
+    public void Of_IndicesInHeat_HaveNamesOfTheirOwn()
+    {
+        var indices = Assert.Single(Of([SmallTrial.Spot(SmallTrial.First, "a", 40, Daily)], SmallTrial.Warm(20))).Indices;
+
+        Assert.Contains(indices, index => index.Id.StartsWith("heat-", StringComparison.Ordinal));
+        Assert.Equal(indices.Length, indices.Select(index => index.Method.Name).Distinct(StringComparer.Ordinal).Count());
+        Assert.Equal("d²", indices.Single(index => index.Id == "variance-of-time").Unit.Symbol);
+        Assert.Equal("(F-days)²", indices.Single(index => index.Id == "heat-variance-of-time").Unit.Symbol);
+    }
+
+    [Fact]
     public void Of_VisitThreeHoursOff_IsNearEnough()
     {
         var strip = One(40, (6, 0), (7, 2), (8.125, 10), (9.126, 22), (11, 35));

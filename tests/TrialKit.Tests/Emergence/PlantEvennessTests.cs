@@ -108,6 +108,12 @@ public class PlantEvennessTests
     public void Of_GapInWhichNothingCameUp_TellsLagsAllTheSame() =>
         Assert.NotNull(Counted((5, 0), (9, 0), (10, 2), (11, 12), (12, 20), (15, 20), (20, 20)).MeanLag);
 
+    [Theory]
+    [InlineData(39, true)]
+    [InlineData(37, false)]
+    public void Of_StragglersFoundByCoarseVisits_LeaveLagsToldUpToOneInTwenty(int daily, bool told) =>
+        Assert.Equal(told, Counted((9, 0), (10, 2), (11, 12), (12, 20), (13, daily), (17, 39), (20, daily == 39 ? 41 : 39)).MeanLag is not null);
+
     [Fact]
     public void Of_PlantsFromTwoVisitsOnly_HaveSharesButNeitherMeanNorSpread()
     {
