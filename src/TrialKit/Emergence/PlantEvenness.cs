@@ -9,7 +9,7 @@ namespace TrialKit.Emergence;
 /// <summary>Lags of single plants behind the first, the median and the neighbours of their spot.</summary>
 /// <remarks>
 /// A plant is dated by the visit that found it, and so is what it is compared with. With a visit a day the two delays are alike on average; with visits
-/// further apart they hang on where the visits fall, and nothing is summed up (see <see cref="UpAtVisits.TellLags"/>). Where any plant of the trial has
+/// further apart they hang on where the visits fall, and nothing is summed up. Where any plant of the trial has
 /// the date it was first seen, those records are used for all strips; else the counts of the visits, each new plant a plant. Volunteers are left out.
 /// </remarks>
 public static class PlantEvenness
@@ -21,6 +21,12 @@ public static class PlantEvenness
     internal const double Slack = (3.0 / 24) + 1e-9;
 
     private const double MostUnequal = 1.25;
+
+    // Stragglers are found late however the visits fall; a tenth of the plants moves a mean lag by little.
+    private const double MostFoundLong = 0.1;
+
+    // A standard deviation hangs on the last plants far more than a mean.
+    private const double MostFoundLongOfSpread = 0.02;
 
     /// <summary>The procedure.</summary>
     public static Method Method { get; } = new(
@@ -38,18 +44,26 @@ public static class PlantEvenness
         var byPlant = trial.Plants.Any(plant => plant is { FirstSeen: not null, Fate: not PlantFate.Volunteer });
 
         // The moments at which a plant of the trial was found: the visits of a spot that has none on record.
-        DateTime[] found = [.. trial.Plants.Select(plant => plant.FirstSeen).OfType<DateTime>().Distinct()];
+        DateTime[] seen = [.. trial.Plants.Select(plant => plant.FirstSeen).OfType<DateTime>().Distinct()];
         Finding[] unequal = [.. Unequal(trial.Strips.Where(strip => strip.IsAnalysed).SelectMany(strip => watched[strip.Name]))];
-        return [.. from strip in trial.Strips
-                   let spots = byPlant ? OfPlants(strip, dated[strip.Name], [.. watched[strip.Name]], found) : watched[strip.Name].Select(OfCounts)
-                   let known = spots.Where(spot => spot.Visits.Final > 0).ToArray()
-                   where known.Length > 0
-                   select new StripEvenness(strip, [.. known.SelectMany(spot => spot.Lags)], [.. known.Select(spot => spot.Visits)], [.. Findings(strip, known, byPlant), .. unequal])];
+        var strips =
+            (from strip in trial.Strips
+             let spots = byPlant ? OfPlants(strip, dated[strip.Name], [.. watched[strip.Name]], seen) : watched[strip.Name].Select(OfCounts)
+             let known = spots.Where(spot => spot.Visits.Final > 0).ToArray()
+             where known.Length > 0
+             select (Strip: strip, Spots: known)).ToArray();
+
+        // Judged over the trial: strips with many stragglers must not drop out of a comparison of evenness one by one.
+        UpAtVisits[] all = [.. strips.SelectMany(strip => strip.Spots).Select(spot => spot.Visits)];
+        int found = all.Sum(spot => spot.Final), foundLong = all.Sum(spot => spot.FoundLong);
+        return [.. from entry in strips
+                   let tell = foundLong <= MostFoundLong * found && entry.Spots.All(spot => spot.Visits.TellsFirst)
+                   select new StripEvenness(entry.Strip, [.. entry.Spots.SelectMany(spot => spot.Lags)], [.. entry.Spots.Select(spot => spot.Visits)], tell, foundLong <= MostFoundLongOfSpread * found, [.. Findings(entry.Strip, entry.Spots, tell, byPlant), .. unequal])];
     }
 
-    private static IEnumerable<Spot> OfPlants(Strip strip, IEnumerable<Plant> plants, WatchedSpot[] watched, DateTime[] found) =>
+    private static IEnumerable<Spot> OfPlants(Strip strip, IEnumerable<Plant> plants, WatchedSpot[] watched, DateTime[] seen) =>
         from spot in plants.GroupBy(plant => plant.Spot, Identifier.Comparer)
-        let visits = Array.Find(watched, own => Identifier.Same(own.Spot.Spot, spot.Key))?.Visits.Days ?? [.. found.Select(strip.DaysAfterPlanting).Where(day => day >= 0)]
+        let visits = Array.Find(watched, own => Identifier.Same(own.Spot.Spot, spot.Key))?.Visits.Days ?? [.. seen.Select(strip.DaysAfterPlanting).Where(day => day >= 0)]
         let lags = OfPlants(strip, spot).ToArray()
         where lags.Length > 0
         select new Spot(spot.Key, lags, UpAtVisits.Of(visits, [.. lags.Select(lag => lag.Days)]));
@@ -77,14 +91,16 @@ public static class PlantEvenness
         return new(spot.Spot.Spot, [.. days.Select(day => new PlantLag(spot.Spot.Spot, Plant: null, Position: null, day, day - days[0], day - Summary.MedianOfSorted(days), BehindNeighbours: null))], spot.Visits);
     }
 
-    private static IEnumerable<Finding> Findings(Strip strip, Spot[] spots, bool byPlant)
+    private static IEnumerable<Finding> Findings(Strip strip, Spot[] spots, bool tell, bool byPlant)
     {
         // Of counts it is said of each spot, with its number of plants, that they were up at the first visit.
         var late = spots.Where(spot => spot.Visits.BeganLate).ToArray();
-        if (late.Length == 0 && !UpAtVisits.TellLags([.. spots.Select(spot => spot.Visits)]))
+        if (late.Length == 0 && !tell)
         {
             var widest = spots.Max(spot => spot.Visits.WidestRise);
-            yield return new("lags-coarse", FindingWeight.Note, string.Create(CultureInfo.InvariantCulture, $"Visits were up to {widest:0.#} days apart while plants came up, so how far plants lag behind each other is known only to within that, and no figure of it is given."), strip.Name);
+            yield return widest > UpAtVisits.Daily
+                ? new("lags-coarse", FindingWeight.Note, string.Create(CultureInfo.InvariantCulture, $"Visits were up to {widest:0.#} days apart while plants came up, so how far plants lag behind each other is known only to within that, and no figure of it is given."), strip.Name)
+                : new("lags-coarse-elsewhere", FindingWeight.Note, "Too many plants of other strips came up between visits more than a day apart, so no figure of lags is given here either: strips would be compared that were watched differently.", strip.Name);
         }
 
         foreach (var spot in byPlant ? late : [])

@@ -8,9 +8,6 @@ internal sealed record UpAtVisits(double[] Days, int[] Up)
     /// <summary>The most days between visits that still tell lags of days: one, and a quarter for a visit made later in the day.</summary>
     public const double Daily = 1.25;
 
-    // Stragglers are found late however the visits fall; one in twenty moves a mean lag by little.
-    private const double MostFoundLong = 0.05;
-
     /// <summary>Plants up in the end.</summary>
     public int Final => Up[^1];
 
@@ -43,15 +40,6 @@ internal sealed record UpAtVisits(double[] Days, int[] Up)
 
     /// <summary>Plants that came up in a gap of more than a day between visits.</summary>
     public int FoundLong => Enumerable.Range(1, Up.Length - 1).Where(i => Days[i] - Days[i - 1] > Daily).Sum(i => Up[i] - Up[i - 1]);
-
-    /// <summary>Whether the visits to the spots of a strip tell how far its plants lag behind each other.</summary>
-    /// <remarks>
-    /// The first plant of every spot, and all others but a few stragglers, are known to have come up within a day before they were found. Else lags are
-    /// set by where the visits fall: a treatment that only brings all plants up half a day sooner would look less even, or more.
-    /// </remarks>
-    /// <param name="spots">The spots with plants up; one or more.</param>
-    public static bool TellLags(IReadOnlyCollection<UpAtVisits> spots) =>
-        spots.All(spot => spot.TellsFirst) && spots.Sum(spot => spot.FoundLong) <= MostFoundLong * spots.Sum(spot => spot.Final);
 
     /// <summary>Of single dated plants: each is up at the first visit on or after the day it was found, so that a date without its time does not narrow the gap between visits.</summary>
     /// <param name="visits">Days of visits; one or more.</param>

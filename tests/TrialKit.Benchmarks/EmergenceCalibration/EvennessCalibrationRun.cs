@@ -27,6 +27,7 @@ internal static class EvennessCalibrationRun
         ("daily", 1, 4, 40, 0),
         ("daily", 1, 4.5, 40, 0),
         ("daily to day 12, then every 3 days", 3, 4, 14, 12),
+        ("daily to day 11, then every 3 days", 3, 4, 14, 11),
         ("twice a day", 0.5, 4, 40, 0),
         ("every 2 days", 2, 4, 14, 0),
         ("every 3 days", 3, 4, 14, 0),

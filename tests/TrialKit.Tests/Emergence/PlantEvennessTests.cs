@@ -109,10 +109,35 @@ public class PlantEvennessTests
         Assert.NotNull(Counted((5, 0), (9, 0), (10, 2), (11, 12), (12, 20), (15, 20), (20, 20)).MeanLag);
 
     [Theory]
-    [InlineData(39, true)]
-    [InlineData(37, false)]
-    public void Of_StragglersFoundByCoarseVisits_LeaveLagsToldUpToOneInTwenty(int daily, bool told) =>
-        Assert.Equal(told, Counted((9, 0), (10, 2), (11, 12), (12, 20), (13, daily), (17, 39), (20, daily == 39 ? 41 : 39)).MeanLag is not null);
+    [InlineData(36, true)]
+    [InlineData(35, false)]
+    public void Of_StragglersFoundByCoarseVisits_LeaveLagsToldUpToATenth(int daily, bool told) =>
+        Assert.Equal(told, Counted((9, 0), (10, 2), (11, 12), (12, 20), (13, daily), (17, 39), (20, 39)).MeanLag is not null);
+
+    [Theory]
+    [InlineData(0, true)]
+    [InlineData(3, false)]
+    public void Of_StragglersFoundByCoarseVisits_LeaveNoStandardDeviation(int stragglers, bool told)
+    {
+        var strip = Counted((9, 0), (10, 2), (11, 12), (12, 20), (13, 39 - stragglers), (17, 39));
+
+        Assert.NotNull(strip.MeanLag);
+        Assert.Equal(told, strip.StandardDeviation is not null);
+    }
+
+    [Fact]
+    public void Of_StragglersOfOneStrip_AreWeighedOverTheTrial()
+    {
+        // A strip must not leave a comparison of evenness for being uneven: 7 of 39 on one strip are 7 of 78 of both.
+        (double, int)[] uneven = [(9, 0), (10, 2), (11, 12), (12, 20), (13, 32), (17, 39)], even = [(9, 0), (10, 2), (11, 12), (12, 30), (13, 39), (17, 39)];
+        var both = PlantEvenness.Of(StripTrial.Create(SmallTrial.Draft with { Emergence = [SmallTrial.Spot(SmallTrial.First, "a", 40, uneven), SmallTrial.Spot(SmallTrial.Second, "a", 40, even)] }));
+
+        Assert.All(both, strip => Assert.True(strip.VisitsTellLags));
+        Assert.Null(Counted(uneven).MeanLag);
+        Assert.All(
+            PlantEvenness.Of(StripTrial.Create(SmallTrial.Draft with { Emergence = [SmallTrial.Spot(SmallTrial.First, "a", 40, [.. uneven[..4], (13, 30), (17, 39)]), SmallTrial.Spot(SmallTrial.Second, "a", 40, even)] })).Zip(["lags-coarse", "lags-coarse-elsewhere"]),
+            pair => Assert.Equal(pair.Second, Assert.Single(pair.First.Findings).Id));
+    }
 
     [Fact]
     public void Of_PlantsFromTwoVisitsOnly_HaveSharesButNeitherMeanNorSpread()
