@@ -88,7 +88,7 @@ public sealed record TrialAnalysis
     {
         ArgumentNullException.ThrowIfNull(trial);
         var strips = StripSummaries.Of(trial);
-        ImmutableArray<MeasureComparison> measures = [.. TrialMeasures.Of(trial, strips).Select(values => StripComparison.Compare(values, trial))];
+        var measures = Concurrently.Map([.. TrialMeasures.Of(trial, strips)], values => StripComparison.Compare(values, trial));
         var pairs = measures.SelectMany(measure => measure.Contrasts).Select(contrast => contrast.Pair).Distinct().Select(pair => (pair.Treatment, pair.Baseline));
         var emergence = EmergenceReview.Of(trial, strips.Emergence, pairs);
         var forecast = TrialForecast.Of(trial, strips.Emergence);

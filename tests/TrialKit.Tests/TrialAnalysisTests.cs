@@ -14,6 +14,13 @@ public class TrialAnalysisTests
         TrialAnalysis.Of(TrialReader.Read(Path.Combine(ReferenceData.Repository, "example-trials", name)).Trial!);
 
     [Fact]
+    public void Money_SeveralComparisons_SaysForHowManyTheIntervalHolds()
+    {
+        Assert.All(Example("starter-placement").Money, budget => Assert.Equal(2, budget.Response!.Comparisons));
+        Assert.All(Example("drag-chains").Money, budget => Assert.Equal(1, budget.Response!.Comparisons));
+    }
+
+    [Fact]
     public void Of_DragChains_ShowsWhatIsTrueAndNoMore()
     {
         var analysis = Example("drag-chains");

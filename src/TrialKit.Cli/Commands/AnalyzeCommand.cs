@@ -65,8 +65,15 @@ internal static class AnalyzeCommand
 
     private static void Write(TrialAnalysis analysis, TrialReading reading, string output)
     {
-        TrialFolder.WriteTables(ResultTables.Of(analysis), output);
         var inputs = InputFile.Of(reading).Select(file => (file.Name, file.Sha256));
-        WholeFile.Write(Path.Combine(output, "analysis.json"), stream => JsonResult.Write(analysis, inputs, stream));
+        var json = Task.Run(() => WholeFile.Write(Path.Combine(output, "analysis.json"), stream => JsonResult.Write(analysis, inputs, stream)));
+        try
+        {
+            TrialFolder.WriteTables(ResultTables.Of(analysis), output);
+        }
+        finally
+        {
+            json.GetAwaiter().GetResult();
+        }
     }
 }

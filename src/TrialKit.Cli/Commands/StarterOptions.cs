@@ -17,7 +17,7 @@ internal sealed class StarterOptions
     private static readonly string[] Soils = [.. Enum.GetNames<SoilClass>().Select(name => name.ToLowerInvariant())];
 
     private readonly Argument<string?> folder = new("FOLDER") { Description = "The trial folder; leave it out to give one product by options.", Arity = ArgumentArity.ZeroOrOne };
-    private readonly Option<string?> output = new("--output", "-o") { Description = "Also write FILE.pdf, FILE.json, or CSV tables into a folder.", HelpName = "FILE|DIR" };
+    private readonly Option<string?> output = new("--output", "-o") { Description = "Also write FILE.pdf, FILE.html, FILE.json, or CSV tables into a folder.", HelpName = "FILE|DIR" };
     private readonly Option<string?> sheet = new("--sheet") { Description = "Also write a calibration sheet with boxes for each row.", HelpName = "FILE.pdf" };
     private readonly Option<string?> name = new("--name") { Description = "Name of the product; materials such as urea are recognised by it.", HelpName = "NAME" };
     private readonly Option<string?> rate = new("--rate") { Description = "Rate of the product, such as \"5 gal/ac\".", HelpName = "RATE" };
@@ -29,9 +29,9 @@ internal sealed class StarterOptions
     private readonly Option<string?> soil = new("--soil") { Description = "The soil's class: sandy, medium or fine. It is never assumed.", HelpName = "CLASS" };
     private readonly Option<string?> exchange = new("--cec") { Description = "Cation exchange capacity, such as \"14 meq/100g\".", HelpName = "CEC" };
     private readonly Option<string?> speed = new("--speed") { Description = "Speed of the planter, such as \"5 mph\".", HelpName = "SPEED" };
-    private readonly Option<string?> pressure = new("--pressure") { Description = "Pressure at the outlets now, such as \"20 psi\".", HelpName = "PRESSURE" };
-    private readonly Option<string?> outlets = new("--outlets") { Description = "Flow coefficients of a row's outlets that share a pressure, such as 0.04,0.06.", HelpName = "K,K" };
-    private readonly Option<int?> rows = new("--rows") { Description = "Rows of the planter, for the calibration sheet.", HelpName = "N" };
+    private readonly Option<string?> pressure = new("--pressure") { Description = "Pressure at the outlets of every placement now, such as \"20 psi\".", HelpName = "PRESSURE" };
+    private readonly Option<string[]> outlets = new("--outlets") { Description = "Flow coefficients of a row's outlets that share a pressure, by placement: 2x2x2=0.04,0.06; the placement may be left out where liquids go to one alone. Give it again for another placement.", HelpName = "WHERE=K,K", Arity = ArgumentArity.OneOrMore };
+    private readonly Option<string?> rows = new("--rows") { Description = "Rows of the planter, for the calibration sheet.", HelpName = "N" };
     private readonly Option<string?> units = new("--units") { Description = "Units printed: us or metric; the trial's own when not given.", HelpName = "UNITS" };
     private readonly Option<bool> quiet = CommonOptions.Quiet();
 
@@ -60,25 +60,7 @@ internal sealed class StarterOptions
             }
         }
 
-        var rowCount = parsed.GetValue(rows);
-        if (rowCount is < 1 or > CalibrationSheet.MostRows)
-        {
-            throw new UsageException(string.Create(CultureInfo.InvariantCulture, $"--rows is {rowCount}; a number from 1 to {CalibrationSheet.MostRows} was expected."));
-        }
-
-        if (parsed.GetValue(sheet) is { } page && !page.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase))
-        {
-            throw new UsageException($"'{page}' is no name of a PDF file; a name that ends in .pdf was expected.");
-        }
-
-        if (parsed.GetValue(output) is { } written)
-        {
-            TrialFolder.KeepTrials(written);
-            if (Path.GetExtension(written).ToUpperInvariant() is not ("" or ".PDF" or ".JSON"))
-            {
-                throw new UsageException($"'{written}' is no form that is written; FILE.pdf, FILE.json, or a folder for CSV tables was expected.");
-            }
-        }
+        CheckPaths(parsed);
 
         return new StarterRequest
         {
@@ -86,19 +68,19 @@ internal sealed class StarterOptions
             Output = parsed.GetValue(output),
             Sheet = parsed.GetValue(sheet),
             Quiet = parsed.GetValue(quiet),
-            Name = parsed.GetValue(name) ?? "starter",
+            Name = parsed.GetValue(name) is { } named ? Filled(name, named) : null,
             Rate = Value(parsed, rate, OptionText.Rate),
             Density = Value(parsed, density, OptionText.Density),
             Analysis = Value(parsed, analysis, Analysis),
             Placements = parsed.GetValue(placement) is { } where ? Shares(where) : [],
-            Crop = parsed.GetValue(crop),
+            Crop = parsed.GetValue(crop) is { } grown ? Crop(grown) : null,
             RowSpacing = Value(parsed, spacing, OptionText.Length),
             Soil = Value(parsed, soil, text => Enum.Parse<SoilClass>(text, ignoreCase: true)),
             CationExchange = Value(parsed, exchange, OptionText.CationExchange),
             Speed = Value(parsed, speed, OptionText.Speed),
             Pressure = Value(parsed, pressure, OptionText.Pressure),
-            Outlets = parsed.GetValue(outlets) is { } sizes ? Coefficients(sizes) : [],
-            Rows = rowCount,
+            Outlets = [.. (parsed.GetValue(outlets) ?? []).Select(Outlets)],
+            Rows = parsed.GetValue(rows) is { } count ? Rows(count) : null,
             Units = Value(parsed, units, text => text == "us" ? UnitSystem.Us : UnitSystem.Metric),
         };
     }
@@ -131,13 +113,62 @@ internal sealed class StarterOptions
         ImmutableArray<PlacedShare> shares = [.. text.Split(',', StringSplitOptions.TrimEntries).Select(part => part.Split('=', StringSplitOptions.TrimEntries)).Select(part => new PlacedShare(
             Placements.Find(part[0]) ?? throw new UsageException($"{placement.Name}: '{part[0]}' was found; one of {string.Join(", ", Placements.Names)} was expected."),
             part.Length == 1 ? 1 : Number(placement, part[1])))];
+        if (shares.GroupBy(share => share.Placement).FirstOrDefault(group => group.Count() > 1) is { } twice)
+        {
+            throw new UsageException($"{placement.Name}: {Placements.NameOf(twice.Key)} was found twice; each placement once was expected, with its whole share.");
+        }
+
         var sum = shares.Sum(share => share.Share);
         return Math.Abs(sum - 1) <= Rounding
             ? shares
             : throw new UsageException(string.Create(CultureInfo.InvariantCulture, $"{placement.Name}: the shares add up to {sum}; 1 was expected, such as in-furrow=0.4,2x2=0.6."));
     }
 
-    private ImmutableArray<double> Coefficients(string text) => [.. text.Split(',', StringSplitOptions.TrimEntries).Select(part => Number(outlets, part))];
+    private (Placement? Placement, ImmutableArray<double> Coefficients) Outlets(string text)
+    {
+        var parts = text.Split('=', StringSplitOptions.TrimEntries);
+        Placement? where = parts.Length == 1 ? null
+            : Placements.Find(parts[0]) ?? throw new UsageException($"{outlets.Name}: '{parts[0]}' was found; one of {string.Join(", ", Placements.Names)} was expected.");
+        return (where, [.. parts[^1].Split(',', StringSplitOptions.TrimEntries).Select(part => Number(outlets, part))]);
+    }
+
+    private string Crop(string text) => CropTable.Find(Filled(crop, text))?.Name
+        ?? throw new UsageException($"{crop.Name}: '{text}' was found; one of {string.Join(", ", CropTable.Crops.Select(known => known.Name))} was expected.");
+
+    private int Rows(string text) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is >= 1 and <= CalibrationSheet.MostRows
+        ? count
+        : throw new UsageException(string.Create(CultureInfo.InvariantCulture, $"{rows.Name} is {text}; a whole number from 1 to {CalibrationSheet.MostRows} was expected."));
+
+    /// <summary>Refuses a file that is not written here, and the folder of a trial.</summary>
+    private void CheckPaths(ParseResult parsed)
+    {
+        if (parsed.GetValue(sheet) is { } page)
+        {
+            TrialFolder.KeepTrials(Filled(sheet, page));
+            if (!page.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase))
+            {
+                throw new UsageException($"'{page}' is no name of a PDF file; a name that ends in .pdf was expected.");
+            }
+
+            if (parsed.GetValue(output) is { } both && string.Equals(Path.GetFullPath(both), Path.GetFullPath(page), StringComparison.OrdinalIgnoreCase))
+            {
+                throw new UsageException($"{sheet.Name} and {output.Name} both name '{page}'; two files were expected.");
+            }
+        }
+
+        if (parsed.GetValue(output) is { } written)
+        {
+            TrialFolder.KeepTrials(Filled(output, written));
+            if (Path.GetExtension(written).ToUpperInvariant() is not ("" or ".PDF" or ".HTML" or ".HTM" or ".JSON"))
+            {
+                throw new UsageException($"'{written}' is no form that is written; FILE.pdf, FILE.html, FILE.json, or a folder for CSV tables was expected.");
+            }
+        }
+    }
+
+    private static string Filled(Option option, string text) => !string.IsNullOrWhiteSpace(text)
+        ? text
+        : throw new UsageException($"{option.Name} is empty; text was expected.");
 
     private static double Number(Option option, string text) =>
         double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value > 0

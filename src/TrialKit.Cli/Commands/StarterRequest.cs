@@ -17,7 +17,7 @@ internal sealed record StarterRequest
 
     public bool Quiet { get; init; }
 
-    public string Name { get; init; } = "starter";
+    public string? Name { get; init; }
 
     public ApplicationRate? Rate { get; init; }
 
@@ -39,7 +39,8 @@ internal sealed record StarterRequest
 
     public Pressure? Pressure { get; init; }
 
-    public ImmutableArray<double> Outlets { get; init; } = [];
+    /// <summary>What was given by placement; a null placement is the only one that a liquid goes to.</summary>
+    public ImmutableArray<(Placement? Placement, ImmutableArray<double> Coefficients)> Outlets { get; init; } = [];
 
     public int? Rows { get; init; }
 

@@ -51,15 +51,17 @@ internal sealed record StarterSource(string Title, StarterReview Review, Speed? 
             throw Missing("--placement in-furrow");
         }
 
+        var name = request.Name ?? request.Analysis?.ToString() ?? "starter";
+        var product = new Product(name, request.Placements, rate, request.Density, request.Analysis);
         if (rate.IsVolume && request.Analysis is not null && request.Density is null)
         {
-            throw new UsageException("the rate is a volume and there is no --density; the weight of a volume was expected, such as --density \"11.65 lb/gal\".");
+            var usual = Materials.Recognise(product)?.DensityWords is { } words ? $"; {words}" : "";
+            throw new UsageException($"the rate is a volume and there is no --density; the weight of a volume was expected, such as --density \"11.65 lb/gal\"{usual}.");
         }
 
-        var product = new Product(request.Name, request.Placements, rate, request.Density, request.Analysis);
-        var treatment = new Treatment(request.Name, request.Name, Cost: null, [product]);
+        var treatment = new Treatment(name, name, Cost: null, [product]);
         var review = StarterReview.Of([treatment], new StarterSite(crop, spacing, request.Soil, request.CationExchange))!;
-        return new(request.Name, review, request.Speed, Rows: null, request.Units ?? UnitSystem.Us, []);
+        return new(name, review, request.Speed, Rows: null, request.Units ?? UnitSystem.Us, []);
     }
 
     private static UsageException Missing(string example) => new($"without a trial folder this is needed: {example}.");

@@ -21,7 +21,20 @@ internal static class MoneyPrinter
             }
         }
 
-        terminal.WriteWrapped(MoneyWords.Basis, indent: 2);
+        if (MoneyWords.Basis(analysis.Money) is { } basis)
+        {
+            terminal.WriteWrapped(basis, indent: 2);
+        }
+
         terminal.Out.WriteLine();
+        var text = new MoneyText(analysis.Trial.Units, analysis.Trial.Crop.Bushel);
+        foreach (var budget in analysis.Money.Where(budget => budget.At is not null))
+        {
+            ConsoleTable.Print(
+                terminal,
+                $"{budget.Treatment.Label} against {budget.Baseline.Label}: {ChanceRows.Caption.ToLowerInvariant()}",
+                [.. ChanceRows.Heads(budget, text).Select(head => new ConsoleColumn(head, IsNumber: true))],
+                ChanceRows.Of(budget, text));
+        }
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TrialKit.Quantities;
 using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Words;
 using TrialKit.Starter;
@@ -21,6 +22,8 @@ internal static class StarterPrinter
 
         terminal.Out.WriteLine();
         Amounts(review, units, terminal);
+        terminal.WriteWrapped(StarterWords.Compared, indent: 2);
+        terminal.Out.WriteLine();
         foreach (var treatment in review.Treatments)
         {
             terminal.WriteHeading($"{treatment.Treatment.Label}: held against published limits");
@@ -37,11 +40,20 @@ internal static class StarterPrinter
             terminal.Out.WriteLine();
         }
 
+        terminal.WriteHeading("Where the limits are printed");
+        foreach (var source in LimitSources.All)
+        {
+            terminal.WriteWrapped(StarterWords.Source(source), indent: 2);
+        }
+
+        terminal.Out.WriteLine();
         ConsoleTable.Print(
             terminal,
             "Salt index, a ranking",
             [new("Product or mixture"), new("Index", IsNumber: true), new("")],
-            review.Salts.Select(salt => (string[])[salt.Name, NumberText.Number(salt.Index, 1), salt.Index is null ? "not on record" : salt.IsFromMemory ? "from memory" : ""]));
+            review.Salts.Select(salt => (string[])[salt.Name, NumberText.Number(salt.Index, 1), salt.Missing ?? (salt.IsFromMemory ? "from memory" : "")]));
+        terminal.WriteWrapped(StarterWords.SaltRanking, indent: 2);
+        terminal.Out.WriteLine();
         Flows(flows, units, terminal);
     }
 
@@ -53,9 +65,12 @@ internal static class StarterPrinter
             $"Amounts, rows {RateText.Spacing(review.Site.RowSpacing, units)} apart",
             [new("Treatment"), new("Placement"), new("What"), new("Per area", IsNumber: true), new("Along the row", IsNumber: true)],
             totals.SelectMany(entry => entry.Total.Products
-                .Select(placed => (string[])[entry.Treatment.Label, Placements.NameOf(placed.Placement), placed.Product.Name, RateText.PerArea(placed.Rate, units), RateText.AlongRow(placed.Row, units)])
+                .Select(placed => (string[])[entry.Treatment.Label, Placements.NameOf(placed.Placement), placed.Product.Name, RateText.PerArea(placed.Rate, units), AlongRow(placed.Row, units)])
                 .Concat((entry.Total.Nutrients ?? []).Select(amount => (string[])["", "", amount.Nutrient.ToString(), RateText.PerArea(amount.Rate, units), RateText.AlongRow(amount.Row, units)]))));
     }
+
+    private static string AlongRow(RowAmount amount, UnitSystem units) =>
+        RateText.OnAFoot(amount, units) is { } foot ? $"{RateText.AlongRow(amount, units)}\n{foot}" : RateText.AlongRow(amount, units);
 
     private static void Flows(ImmutableArray<StreamFlow> flows, UnitSystem units, Terminal terminal)
     {
@@ -75,7 +90,7 @@ internal static class StarterPrinter
         ConsoleTable.Print(
             terminal,
             "Catch test, mL in the jug of one row (5 % either side)",
-            [new("Treatment"), new("Placement"), .. CatchTest.Times.Select(seconds => new ConsoleColumn($"{NumberText.Number(seconds, 0)} s", IsNumber: true))],
-            flows.Select(flow => (string[])[flow.Treatment.Label, Placements.NameOf(flow.Placed.Placement), .. flow.Catches.Select(test => $"{RateText.Millilitres(test.Expected)} ({RateText.Millilitres(test.Low)}-{RateText.Millilitres(test.High)})")]));
+            [new("Liquid"), new("Placement"), .. CatchTest.Times.Select(seconds => new ConsoleColumn($"{NumberText.Number(seconds, 0)} s", IsNumber: true))],
+            flows.Select(flow => (string[])[StarterWords.Name(flow), Placements.NameOf(flow.Placement), .. flow.Catches.Select(test => $"{RateText.Millilitres(test.Expected)} ({RateText.Millilitres(test.Low)}-{RateText.Millilitres(test.High)})")]));
     }
 }

@@ -19,7 +19,8 @@ public sealed class ChanceCurveFigure(
     string altText) : IFigure
 {
     private const string PaysLabel = "pays";
-    private const float TopRoom = 18;
+    private const string NowLabel = "this trial";
+    private const float TopRoom = 29;
     private const float BottomRoom = 34;
     private const float Gap = 8;
     private const float LineOfText = 11;
@@ -56,7 +57,10 @@ public sealed class ChanceCurveFigure(
         if (now >= low && now <= high)
         {
             pen.Line(chart.X(now), data.Top, chart.X(now), data.Bottom, FigureStyle.Axis, 1);
-            pen.Text("this trial", chart.X(now), data.Top - 6, FigureStyle.Quiet, place: TextPlace.Middle);
+
+            // At an edge of the axis the words stay over the data, clear of the marks beside it.
+            var half = Pen.Width(NowLabel) / 2;
+            pen.Text(NowLabel, Math.Clamp(chart.X(now), data.Left + half, data.Right - half), data.Top - 6, FigureStyle.Quiet, place: TextPlace.Middle);
         }
 
         DrawNames(pen, chart, rightRoom - Gap);

@@ -16,7 +16,7 @@ public static class HtmlReport
         var blocks = document.Fullest.ToArray();
         var body = new HtmlBody(blocks).Write();
         var isItalic = body.Contains("<em>", StringComparison.Ordinal);
-        var footer = $"{document.Footer.Version} · data {document.Footer.Fingerprint}";
+        var footer = document.Footer.Words(" · ");
         var style = HtmlStyle.Sheet(HtmlFonts.Faces(body + document.Title + footer + Furniture, isItalic));
         var hash = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style)));
         var html = new HtmlText()

@@ -16,6 +16,9 @@ internal readonly record struct Fragment(string Text, BundledFace Face, SKColor 
 /// <summary>Breaks text into lines: at spaces and after hyphens; a word too long for a line is broken between letters.</summary>
 internal static class LineBreaker
 {
+    // The letters of what a unit is per: ac, ha, min.
+    private const int LongestUnit = 3;
+
     /// <summary>The fragments of a text.</summary>
     /// <param name="text">The text with its emphasis.</param>
     /// <param name="strong">Whether all of it is heavier.</param>
@@ -120,7 +123,10 @@ internal static class LineBreaker
     private static bool EndsWord(string text, int i) => text[i] switch
     {
         ' ' => i + 1 == text.Length || text[i + 1] != ' ',
-        '-' or '/' => i > 0 && char.IsLetter(text[i - 1]) && i + 1 < text.Length && char.IsLetter(text[i + 1]),
+        '-' => i > 0 && char.IsLetter(text[i - 1]) && i + 1 < text.Length && char.IsLetter(text[i + 1]),
+
+        // A unit stays whole: gal/ac is no two words.
+        '/' => i > 0 && char.IsLetter(text[i - 1]) && text[(i + 1)..].TakeWhile(char.IsLetter).Count() > LongestUnit,
         '—' => i + 1 < text.Length,
         _ => false,
     };

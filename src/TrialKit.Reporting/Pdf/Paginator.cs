@@ -63,7 +63,7 @@ internal static class Paginator
         var count = FormattableString.Invariant($"page {page} of {pages}");
         var countWidth = TextMeasure.Width(count, BundledFace.Regular, size);
         var baseline = height - PageStyle.FooterBaseline;
-        var origin = PrintableText.Clean($"{document.Footer.Version}  ·  data {document.Footer.Fingerprint}");
+        var origin = PrintableText.Clean(document.Footer.Words("  ·  "));
         yield return PlacedText.At(
             PageStyle.SideMargin,
             baseline,

@@ -58,7 +58,7 @@ internal static class AnswerPage
         return new([.. Drafts.Select(draft => (IReadOnlyList<Block>)[.. Page(analysis, draft, answers, picture, worth, doubts)])]);
     }
 
-    private static IEnumerable<Block> Page(TrialAnalysis analysis, PageDraft draft, Answer[] answers, PanelsFigure? picture, string[] worth, (Note[] Told, int All) doubts)
+    private static IEnumerable<Block> Page(TrialAnalysis analysis, PageDraft draft, Answer[] answers, PanelsFigure? picture, string[] worth, (Func<int, Note>[] Told, int All) doubts)
     {
         var trial = analysis.Trial;
         yield return new Heading(1, Brief.Of(trial.Title, draft.Letters));
@@ -86,7 +86,7 @@ internal static class AnswerPage
 
         foreach (var doubt in doubts.Told.Take(draft.Doubts))
         {
-            yield return doubt with { Heading = Brief.Of(doubt.Heading, draft.DoubtLetters), Text = Brief.Sentences(doubt.Text.Plain, draft.DoubtLetters) };
+            yield return doubt(draft.DoubtLetters);
         }
 
         if (PageWords.More(worth.Length - draft.Worths, doubts.All - Math.Min(doubts.Told.Length, draft.Doubts)) is { } more)

@@ -15,16 +15,24 @@ internal static class FindingNotes
 
     /// <summary>Some findings, and the measures whose labels they may need.</summary>
     public static IEnumerable<Note> Of(IEnumerable<Finding> findings, IReadOnlyList<Measure> measures) =>
-        from kind in findings.GroupBy(finding => (finding.Id, finding.Weight))
-        orderby kind.Key.Weight descending
-        select Note([.. kind], measures);
+        Kinds(findings).Select(kind => Note(kind, measures));
 
     /// <summary>Those that are more than good to know.</summary>
     public static IEnumerable<Note> Doubts(TrialAnalysis analysis) => All(analysis).Where(note => note.Weight != NoteWeight.Remark);
 
-    /// <summary>Those of them that a grower can weigh.</summary>
-    public static IEnumerable<Note> FieldDoubts(TrialAnalysis analysis) =>
-        Of(Findings(analysis).Where(finding => !OfStatistics.Contains(finding.Id, StringComparer.Ordinal)), Measures(analysis)).Where(note => note.Weight != NoteWeight.Remark);
+    /// <summary>Those of them that a grower can weigh, each as short as it has to be.</summary>
+    public static IEnumerable<Func<int, Note>> FieldDoubts(TrialAnalysis analysis) =>
+        from kind in Kinds(Findings(analysis).Where(finding => !OfStatistics.Contains(finding.Id, StringComparer.Ordinal)))
+        let note = Note(kind, Measures(analysis))
+        where note.Weight != NoteWeight.Remark
+        select (Func<int, Note>)(letters => note with
+        {
+            Heading = Brief.Of(note.Heading, letters),
+            Text = (analysis.Starter is { } starter ? StarterWords.InOneLine(kind[0].Id, starter, letters) : null) ?? Brief.Sentences(note.Text.Plain, letters),
+        });
+
+    private static IEnumerable<Finding[]> Kinds(IEnumerable<Finding> findings) =>
+        findings.GroupBy(finding => (finding.Id, finding.Weight)).OrderByDescending(kind => kind.Key.Weight).Select(kind => kind.ToArray());
 
     private static IEnumerable<Finding> Findings(TrialAnalysis analysis) => analysis.AllFindings.Concat(PrintFindings.Of(analysis));
 

@@ -8,8 +8,14 @@ internal static class Fingerprint
 {
     private const int Digits = 12;
 
-    public static string Of(IReadOnlyList<ReportInput> inputs)
+    /// <summary>The mark; null where no file was read.</summary>
+    public static string? Of(IReadOnlyList<ReportInput> inputs)
     {
+        if (inputs.Count == 0)
+        {
+            return null;
+        }
+
         var text = string.Join('\n', inputs.OrderBy(input => input.Name, StringComparer.Ordinal).Select(input => $"{input.Sha256} {input.Name}"));
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..Digits];
     }

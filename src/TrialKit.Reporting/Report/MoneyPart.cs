@@ -27,13 +27,21 @@ internal static class MoneyPart
                 yield return lines;
             }
 
+            if (budget.At is not null)
+            {
+                yield return Chances(budget, text);
+            }
+
             foreach (var curve in Curves(budget, text, tones))
             {
                 yield return curve;
             }
         }
 
-        yield return new Paragraph(MoneyWords.Basis, TextSize.Small);
+        if (MoneyWords.Basis(analysis.Money) is { } basis)
+        {
+            yield return new Paragraph(basis, TextSize.Small);
+        }
     }
 
     private static Table Lines(PairBudget budget, MoneyText text)
@@ -50,15 +58,32 @@ internal static class MoneyPart
         return new("Partial budget", [new("Line"), new("Money", text.AreaUnit(budget.Cost.Currency), ColumnAlignment.Right)], [.. costs, .. worth]);
     }
 
-    private static IEnumerable<Block> Curves(PairBudget budget, MoneyText text, TreatmentTones tones)
+    private static Table Chances(PairBudget budget, MoneyText text) => new(
+        ChanceRows.Caption,
+        [.. ChanceRows.Heads(budget, text).Select(head => new TableColumn(head, Alignment: ColumnAlignment.Right))],
+        [.. ChanceRows.Of(budget, text).Select((row, index) => new TableRow([.. row], Strong: index == 0))],
+        "The first line is this trial's own. Takes: the yield difference that pays for the cost. Pays: the chance of it.");
+
+    /// <summary>The chances as curves, or why there is none to draw.</summary>
+    internal static IEnumerable<Block> Curves(PairBudget budget, MoneyText text, TreatmentTones tones)
     {
-        if (budget.At is not { } at)
+        if (budget.At is not { Pays: not null } at)
         {
             yield break;
         }
 
+        if (budget.Response is { StandardError: 0 })
+        {
+            yield return new Paragraph("No curve is drawn: without any spread between the strips a chance is 0 or 1 and nothing between.", TextSize.Small);
+            yield break;
+        }
+
         var currency = at.Net.Currency;
-        if (Points(budget.OverPrice, point => text.Value(point.Price)) is { } prices)
+        if (budget.Cost.PerHectare == 0)
+        {
+            yield return new Paragraph($"The price makes no difference to the chance that {budget.Treatment.Label} pays, since it costs what {budget.Baseline.Label} costs: no curve over the price is drawn.", TextSize.Small);
+        }
+        else if (Points(budget.OverPrice, point => text.Value(point.Price)) is { } prices)
         {
             yield return Figure(budget, $"net price of grain, {text.PriceUnit(currency)}", prices, text.Value(at.Price), "The chance that it pays, over the price", tones);
         }

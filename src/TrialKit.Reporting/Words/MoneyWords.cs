@@ -7,8 +7,18 @@ namespace TrialKit.Reporting.Words;
 /// <summary>What a difference costs and is worth, in sentences.</summary>
 public static class MoneyWords
 {
-    /// <summary>What the chances rest on.</summary>
-    public const string Basis = "The chances hold for this field and this year only, with the price taken as known and no other knowledge than these strips (a flat prior). Each is of one comparison by itself.";
+    /// <summary>What the chances rest on; null where no chance is given.</summary>
+    /// <param name="budgets">Every difference of the trial.</param>
+    public static string? Basis(IReadOnlyCollection<PairBudget> budgets)
+    {
+        ArgumentNullException.ThrowIfNull(budgets);
+        const string basis = "The chances hold for this field and this year only, with the price taken as known and no other knowledge than these strips (a flat prior).";
+        var given = budgets.Where(budget => budget.At?.Pays is not null).ToArray();
+        return given.Length == 0 ? null
+            : given.Any(budget => budget.Response is { Comparisons: > 1 })
+                ? $"{basis} Each chance is of one comparison by itself. The ranges of worth are drawn wider, so that all of them together hold the truth as often as their level says; a chance and a range can therefore seem to disagree."
+                : basis;
+    }
 
     /// <summary>The sentences, the cost first.</summary>
     public static IEnumerable<string> Of(PairBudget budget, StripTrial trial)
@@ -29,6 +39,11 @@ public static class MoneyWords
             {
                 yield return chance;
             }
+
+            foreach (var reason in budget.Findings.Where(finding => finding.Id is "money-one-replicate" or "money-no-spread"))
+            {
+                yield return reason.Message;
+            }
         }
         else
         {
@@ -39,12 +54,20 @@ public static class MoneyWords
         }
     }
 
-    /// <summary>The answer in one sentence, where there is a worth; null otherwise.</summary>
+    /// <summary>The answer in few words, where there is a worth; null otherwise.</summary>
     public static string? Answer(PairBudget budget, StripTrial trial)
     {
         ArgumentNullException.ThrowIfNull(budget);
         ArgumentNullException.ThrowIfNull(trial);
-        return budget.At is { } at ? $"{Net(budget, at, new(trial.Units, trial.Crop.Bushel))} {Chance(budget, at)}".TrimEnd() : null;
+        if (budget.At is not { } at)
+        {
+            return null;
+        }
+
+        var text = new MoneyText(trial.Units, trial.Crop.Bushel);
+        var alone = budget.Response is { Comparisons: > 1 } ? ", by itself," : "";
+        var chance = at.Pays is { } pays ? $" The chance that it pays{alone} is {Percent(pays)}." : "";
+        return $"{budget.Treatment.Label} against {budget.Baseline.Label}, after its cost: {Worth(at, text)}{Range(budget, at, text)}.{chance}";
     }
 
     private static string Cost(PairBudget budget, MoneyText text) => budget.Cost.PerHectare switch
@@ -61,24 +84,34 @@ public static class MoneyWords
         _ => $"At {price} net it takes {text.Of(breakEven)} more grain to pay for that.",
     };
 
-    private static string Net(PairBudget budget, MoneyPoint at, MoneyText text)
-    {
-        var range = at is { Low: { } low, High: { } high }
-            ? $" ({NumberText.Range(text.Value(low), text.Value(high), value => NumberText.Difference(value, 2))})"
-            : "";
-        return $"After its cost the yield difference found with {budget.Treatment.Label} is worth {NumberText.Difference(text.Value(at.Net), 2)} {text.AreaUnit(at.Net.Currency)}{range}.";
-    }
+    private static string Net(PairBudget budget, MoneyPoint at, MoneyText text) =>
+        $"After its cost the yield difference found with {budget.Treatment.Label} against {budget.Baseline.Label} is worth {Worth(at, text)}{Range(budget, at, text)}.";
+
+    private static string Worth(MoneyPoint at, MoneyText text) => $"{NumberText.Difference(text.Value(at.Net), 2)} {text.AreaUnit(at.Net.Currency)}";
+
+    private static string Range(PairBudget budget, MoneyPoint at, MoneyText text) => at is { Low: { } low, High: { } high } && budget.Response is { } response
+        ? $" ({response.Level} interval {NumberText.Range(text.Value(low), text.Value(high), value => NumberText.Difference(value, 2))}{Together(response.Comparisons)})"
+        : "";
 
     private static string? Chance(PairBudget budget, MoneyPoint at) =>
         at is { Pays: { } pays, PaysWithMargin: { } margin } && budget.AboveZero is { } above
-            ? $"The chance that it pays is {Percent(pays)}{WithMargin(budget, margin)}; that yield is higher at all, {Percent(above)}."
+            ? $"{(budget.Response is { Comparisons: > 1 } ? "Of this comparison by itself, the" : "The")} chance that it pays is {Percent(pays)}{WithMargin(budget, margin)}; that yield is higher at all, {Percent(above)}."
             : null;
+
+    // Several intervals of one trial are wider than each by itself would be.
+    private static string Together(int comparisons) => comparisons switch
+    {
+        1 => "",
+        2 => ", for both comparisons at once",
+        _ => $", for all {NumberText.Count(comparisons)} comparisons at once",
+    };
 
     // Without an added cost there is nothing to be repaid with a margin.
     private static string WithMargin(PairBudget budget, Quantities.Probability chance) =>
         budget.Cost.PerHectare > 0 ? $"; that it pays with {NumberText.Number(budget.Margin.Percent, 0)}\u00A0% to spare, {Percent(chance)}" : "";
 
-    private static string Percent(Quantities.Probability chance) => chance.Value switch
+    /// <summary>A chance: <c>92 %</c>, never rounded to none or all.</summary>
+    internal static string Percent(Quantities.Probability chance) => chance.Value switch
     {
         > 0 and < 0.01 => "under 1\u00A0%",
         > 0.99 and < 1 => "over 99\u00A0%",

@@ -1,5 +1,6 @@
 using TrialKit.Quantities;
 using TrialKit.Reporting.Document;
+using TrialKit.Starter;
 using UnitsNet;
 using UnitSystem = TrialKit.Quantities.UnitSystem;
 
@@ -24,11 +25,17 @@ public static class RateText
         _ => $"{Number(amount.ThousandthsPerMetre)} {(amount.IsVolume ? "mL" : "g")}/m",
     };
 
-    /// <summary>Pounds per acre, as limits are printed: <c>8.2 lb/ac</c>, in metric with the pounds behind: <c>9.1 kg/ha (8.2 lb/ac)</c>.</summary>
-    public static string Pounds(double perAcre, UnitSystem units)
+    /// <summary>What a volume comes to on a foot of row, where feet are printed: <c>1.09 mL/ft</c>; null of a weight, and in metric.</summary>
+    public static string? OnAFoot(RowAmount amount, UnitSystem units) => units == UnitSystem.Us && amount.IsVolume ? $"{Number(amount.ThousandthsPerFoot)} mL/ft" : null;
+
+    /// <summary>An amount held against limits, which are in pounds per acre: <c>8.15 lb/ac</c>, in metric with the pounds behind: <c>9.14 kg/ha (8.15 lb/ac)</c>.</summary>
+    public static string Pounds(double perAcre, UnitSystem units) => Pounds(perAcre, units, Short);
+
+    /// <summary>A limit with the decimals it is printed with: <c>8 lb/ac</c>, in metric <c>9 kg/ha (8 lb/ac)</c>.</summary>
+    public static string Limit(ScreeningLimit limit, UnitSystem units)
     {
-        var pounds = $"{NumberText.Number(perAcre, 1)} lb/ac";
-        return units == UnitSystem.Us ? pounds : $"{NumberText.Number(perAcre * KilogramsPerHectareInPoundPerAcre, 1)} kg/ha ({pounds})";
+        ArgumentNullException.ThrowIfNull(limit);
+        return Pounds(limit.PoundsPerAcre, units, pounds => NumberText.Number(pounds, limit.Decimals));
     }
 
     /// <summary>A flow: <c>0.126 gal/min, 478 mL/min</c>; in metric the millilitres alone.</summary>
@@ -49,6 +56,10 @@ public static class RateText
 
     /// <summary>A volume caught, to the millilitre: <c>239</c>.</summary>
     public static string Millilitres(Volume volume) => NumberText.Number(volume.Milliliters, 0);
+
+    private static string Pounds(double perAcre, UnitSystem units, Func<double, string> rule) => units == UnitSystem.Us
+        ? $"{rule(perAcre)} lb/ac"
+        : $"{rule(perAcre * KilogramsPerHectareInPoundPerAcre)} kg/ha ({rule(perAcre)} lb/ac)";
 
     // As one says it: 5 mph and not 5.00 mph.
     private static string Short(double value) => Number(value) is var text && text.Contains('.', StringComparison.Ordinal) ? text.TrimEnd('0').TrimEnd('.') : text;

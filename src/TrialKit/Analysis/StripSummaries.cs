@@ -37,14 +37,19 @@ public sealed record StripSummaries(
     /// <summary>Summarises a trial's strips.</summary>
     internal static StripSummaries Of(StripTrial trial)
     {
-        var emergence = EmergenceTiming.Of(trial);
-        return new(
-            StandCounts.Of(trial),
-            emergence,
-            InRowSpacing.Of(trial),
-            SeedDepth.Of(trial),
-            StripYields.Of(trial),
-            PlantEvenness.Of(trial),
-            LeafStage.Of(trial, emergence));
+        ImmutableArray<StripStand> stands = [];
+        ImmutableArray<StripEmergence> emergence = [];
+        ImmutableArray<StripSpacing> spacings = [];
+        ImmutableArray<StripDepth> depths = [];
+        ImmutableArray<StripYield> yields = [];
+        ImmutableArray<StripEvenness> evenness = [];
+        Concurrently.Run(
+            () => emergence = EmergenceTiming.Of(trial),
+            () => evenness = PlantEvenness.Of(trial),
+            () => spacings = InRowSpacing.Of(trial),
+            () => depths = SeedDepth.Of(trial),
+            () => stands = StandCounts.Of(trial),
+            () => yields = StripYields.Of(trial));
+        return new(stands, emergence, spacings, depths, yields, evenness, LeafStage.Of(trial, emergence));
     }
 }

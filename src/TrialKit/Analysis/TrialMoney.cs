@@ -35,6 +35,7 @@ internal static class TrialMoney
 
         var scale = yields.Measure.Unit == Unit.BushelsPerAcre ? trial.Crop.Bushel!.Value.Kilograms / Land.HectaresPerAcre : KilogramsPerTonne;
         var varied = contrast.Estimate;
+        // Two treatments have one comparison; in blocks of more the interval is that of all of them together.
         var sameEverywhere = varied is null && yields.Pairs is { Pairs.Length: > 1 };
         return new(
             GrainYieldDifference.FromKilogramsPerHectare(contrast.Difference * scale),
@@ -42,6 +43,7 @@ internal static class TrialMoney
             varied?.DegreesOfFreedom ?? 0,
             contrast.Interval?.Low * scale,
             contrast.Interval?.High * scale,
-            contrast.Level);
+            contrast.Level,
+            yields.Contrasts.Length);
     }
 }

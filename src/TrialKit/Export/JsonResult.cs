@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -7,7 +8,11 @@ namespace TrialKit.Export;
 /// <summary>Writes an analysis as one JSON document: the trial, the files read, and every table as a list of objects.</summary>
 public static class JsonResult
 {
+    // The writer keeps in memory whatever is not flushed.
+    private const int FlushAbove = 1 << 16;
+
     private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonWriterOptions LineOptions = new() { Encoder = Options.Encoder, SkipValidation = true };
 
     /// <summary>Writes the document, UTF-8 without a byte-order mark, numbers with every digit.</summary>
     /// <param name="analysis">The analysis.</param>
@@ -113,19 +118,32 @@ public static class JsonResult
         json.WriteEndObject();
     }
 
+    // A line a row: a table of every plant stays readable, and half the size.
     private static void Table(Utf8JsonWriter json, ResultTable table)
     {
+        JsonEncodedText[] names = [.. table.Columns.Select(column => JsonEncodedText.Encode(column.Name, Options.Encoder))];
+        var line = new ArrayBufferWriter<byte>();
+        using var writer = new Utf8JsonWriter(line, LineOptions);
         json.WriteStartArray(table.Name);
         foreach (var row in table.Rows)
         {
-            json.WriteStartObject();
+            line.Clear();
+            line.Write("\n      "u8);
+            writer.Reset();
+            writer.WriteStartObject();
             for (var i = 0; i < row.Length; i++)
             {
-                json.WritePropertyName(table.Columns[i].Name);
-                Cell(json, row[i]);
+                writer.WritePropertyName(names[i]);
+                Cell(writer, row[i]);
             }
 
-            json.WriteEndObject();
+            writer.WriteEndObject();
+            writer.Flush();
+            json.WriteRawValue(line.WrittenSpan, skipInputValidation: true);
+            if (json.BytesPending > FlushAbove)
+            {
+                json.Flush();
+            }
         }
 
         json.WriteEndArray();

@@ -12,7 +12,7 @@ public static class PoolTables
     {
         ArgumentNullException.ThrowIfNull(pooled);
         ResultTable[] tables = [Comparisons(pooled), Sites(pooled), Mixed(pooled), ResultTables.FindingsOf(pooled.AllFindings), ResultTables.MethodsOf(pooled.Methods)];
-        return [.. tables.Where(table => !table.Rows.IsEmpty)];
+        return [.. tables.Where(table => table.Rows.Count > 0)];
     }
 
     private static ResultTable Comparisons(PooledTrials pooled) => ResultTable.Of(

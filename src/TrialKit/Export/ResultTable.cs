@@ -6,8 +6,8 @@ namespace TrialKit.Export;
 /// <param name="Name">Its stable name, which is its file's name too.</param>
 /// <param name="Description">What one row is.</param>
 /// <param name="Columns">Its columns.</param>
-/// <param name="Rows">Its rows: each cell is a <see cref="string"/>, a finite <see cref="double"/>, an <see cref="int"/>, a <see cref="bool"/>, or null for what is not recorded or not defined.</param>
-public sealed record ResultTable(string Name, string Description, ImmutableArray<ResultColumn> Columns, ImmutableArray<ImmutableArray<object?>> Rows)
+/// <param name="Rows">Its rows, which may be made anew whenever they are asked for: each cell is a <see cref="string"/>, a finite <see cref="double"/>, an <see cref="int"/>, a <see cref="bool"/>, or null for what is not recorded or not defined.</param>
+public sealed record ResultTable(string Name, string Description, ImmutableArray<ResultColumn> Columns, IReadOnlyList<ImmutableArray<object?>> Rows)
 {
     /// <summary>A table whose rows are made from items, column by column.</summary>
     internal static ResultTable Of<T>(string name, string description, IEnumerable<T> items, params ReadOnlySpan<(string Name, string Description, Func<T, object?> Cell)> columns)
@@ -20,6 +20,6 @@ public sealed record ResultTable(string Name, string Description, ImmutableArray
             cells[i] = columns[i].Cell;
         }
 
-        return new(name, description, heads.MoveToImmutable(), [.. items.Select(item => cells.Select(cell => cell(item)).ToImmutableArray())]);
+        return new(name, description, heads.MoveToImmutable(), new ResultRows<T>([.. items], cells));
     }
 }

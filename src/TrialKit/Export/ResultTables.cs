@@ -43,7 +43,7 @@ public static class ResultTables
             FindingsOf(analysis.AllFindings),
             MethodsOf(analysis.Methods),
         ];
-        return [.. tables.Where(table => !table.Rows.IsEmpty)];
+        return [.. tables.Where(table => table.Rows.Count > 0)];
     }
 
     private static ResultTable Comparisons(TrialAnalysis analysis) => ResultTable.Of(

@@ -15,7 +15,7 @@ public static class StarterTables
     {
         ArgumentNullException.ThrowIfNull(review);
         ResultTable[] tables = [Products(review), Nutrients(review), Screen(review), Hazards(review), Salts(review), Flows(flows), Catches(flows), Cautions()];
-        return [.. tables.Where(table => !table.Rows.IsEmpty)];
+        return [.. tables.Where(table => table.Rows.Count > 0)];
     }
 
     /// <summary>The tables of an analysis; none when no treatment names a product.</summary>
@@ -65,6 +65,7 @@ public static class StarterTables
         ("placement", "where", row => Placements.NameOf(row.Line.Placement)),
         ("source", "whose limit", row => row.Line.Source.Name),
         ("source_title", "where it is printed", row => row.Line.Source.Title),
+        ("source_note", "what the source says beside its limits", row => row.Line.Source.Note),
         ("year", "of the source; empty when the copy read does not say", row => row.Line.Source.Year),
         ("crop", "the crop the limit is for; empty when the source names none", row => row.Line.Limit?.Crop),
         ("soil", "the soil the limit is for", row => row.Line.Limit?.SoilWords),
@@ -72,7 +73,8 @@ public static class StarterTables
         ("summed", "what the limit sums", row => row.Line.Limit?.SumWords),
         ("limit_lb_per_ac", "the limit; 0 means none at all", row => row.Line.Limit?.PoundsPerAcre),
         ("amount_lb_per_ac", "what lies there", row => row.Line.PoundsPerAcre),
-        ("verdict", "under, over, not covered, soil not known or amount not known", row => VerdictName(row.Line.Verdict)),
+        ("compared_lb_per_ac", "the same, rounded as the limit is printed, which is what is compared", row => row.Line.Compared),
+        ("verdict", "under, at the limit, over, not covered, soil not known or amount not known", row => VerdictName(row.Line.Verdict)),
         ("reason", "why this limit, or why none", row => row.Line.Reason),
         ("from_memory", "whether the limit was not read in the source", row => row.Line.Limit?.IsFromMemory),
         ("caution", "stands over every line", Caution));
@@ -86,7 +88,8 @@ public static class StarterTables
         ("what", "the material or nutrient", row => row.Hazard.What),
         ("never", "whether it is never to be there", row => row.Hazard.IsNever),
         ("reason", "why", row => row.Hazard.Reason),
-        ("source", "who says so", row => row.Hazard.Source));
+        ("source", "who says so", row => row.Hazard.Source),
+        ("caution", "stands over every line", Caution));
 
     private static ResultTable Salts(StarterReview review) => ResultTable.Of(
         "starter-salt-index",
@@ -94,15 +97,17 @@ public static class StarterTables
         review.Salts,
         ("name", "product, or products at one placement together", row => row.Name),
         ("salt_index", "of an equal weight, sodium nitrate being 100; empty when not on record", row => row.Index),
-        ("from_memory", "whether a value behind it was not read in the source", row => row.IsFromMemory));
+        ("from_memory", "whether a value behind it was not read in the source", row => row.IsFromMemory),
+        ("missing", "why there is no index; empty when there is one", row => row.Missing));
 
     private static ResultTable Flows(ImmutableArray<StreamFlow> flows) => ResultTable.Of(
         "starter-flow",
-        "the flow of one liquid at one placement",
+        "the flow of one liquid at one placement; where several go to one, also of all of them through the same outlets",
         flows,
         ("treatment", "the treatment", row => row.Treatment.Name),
-        ("placement", "where", row => Placements.NameOf(row.Placed.Placement)),
-        ("product", "the liquid", row => row.Placed.Product.Name),
+        ("placement", "where", row => Placements.NameOf(row.Placement)),
+        ("product", "the liquid, or the liquids together", row => row.Product),
+        ("together", "whether it is all liquids of the placement together", row => row.IsTotal),
         ("mph", "ground speed", row => row.Settings.Speed.MilesPerHour),
         ("km_per_h", "ground speed", row => row.Settings.Speed.KilometersPerHour),
         ("gpm_per_row", "flow of one row", row => row.PerRow.UsGallonsPerMinute),
@@ -110,20 +115,24 @@ public static class StarterTables
         ("outlets", "flow of each outlet of a row, mL/min, divided by spaces", row => string.Join(' ', row.Outlets.Select(outlet => outlet.MillilitersPerMinute.ToString("R", System.Globalization.CultureInfo.InvariantCulture)))),
         ("water_factor", "times the liquid's flow that water flows through the same orifice", row => row.WaterFactor),
         ("water_ml_per_min_per_row", "flow of water that stands for the liquid's", row => row.WaterPerRow?.MillilitersPerMinute),
+        ("kpa", "pressure now", row => row.Settings.Pressure?.Kilopascals),
         ("psi", "pressure now", row => row.Settings.Pressure?.PoundsForcePerSquareInch),
-        ("psi_at_125_percent_speed", "pressure that a quarter more speed needs at the same rate, by the orifice law", row => row.PressureForQuarterMore?.PoundsForcePerSquareInch));
+        ("psi_at_125_percent_speed", "pressure that a quarter more speed needs at the same rate, by the orifice law", row => row.PressureForQuarterMore?.PoundsForcePerSquareInch),
+        ("caution", "stands over every line", Caution));
 
     private static ResultTable Catches(ImmutableArray<StreamFlow> flows) => ResultTable.Of(
         "starter-catch",
         "what one row's jug should hold after some seconds",
         flows.SelectMany(flow => flow.Catches.Select(test => (Flow: flow, Test: test))),
         ("treatment", "the treatment", row => row.Flow.Treatment.Name),
-        ("placement", "where", row => Placements.NameOf(row.Flow.Placed.Placement)),
-        ("product", "the liquid", row => row.Flow.Placed.Product.Name),
+        ("placement", "where", row => Placements.NameOf(row.Flow.Placement)),
+        ("product", "the liquid, or the liquids together", row => row.Flow.Product),
+        ("together", "whether it is all liquids of the placement together", row => row.Flow.IsTotal),
         ("seconds", "how long", row => row.Test.Seconds),
         ("ml", "expected", row => row.Test.Expected.Milliliters),
         ("ml_low", "the least that passes", row => row.Test.Low.Milliliters),
-        ("ml_high", "the most that passes", row => row.Test.High.Milliliters));
+        ("ml_high", "the most that passes", row => row.Test.High.Milliliters),
+        ("caution", "stands over every line", Caution));
 
     private static ResultTable Cautions() => ResultTable.Of(
         "starter-cautions",
@@ -137,6 +146,7 @@ public static class StarterTables
     private static string VerdictName(ScreenVerdict verdict) => verdict switch
     {
         ScreenVerdict.Under => "under",
+        ScreenVerdict.AtLimit => "at the limit",
         ScreenVerdict.Over => "over",
         ScreenVerdict.NotCovered => "not covered",
         ScreenVerdict.SoilNotKnown => "soil not known",

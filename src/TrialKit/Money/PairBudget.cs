@@ -11,6 +11,7 @@ namespace TrialKit.Money;
 /// <param name="Costs">The treatment's costs.</param>
 /// <param name="BaselineCosts">The baseline's costs, which are saved.</param>
 /// <param name="Cost">Net added cost.</param>
+/// <param name="Response">The difference of yield that it rests on; null when the trial has none.</param>
 /// <param name="BreakEven">The difference of yield that pays for it; null without a price.</param>
 /// <param name="At">What the difference found is worth; null without a yield or a price.</param>
 /// <param name="AboveZero">The chance that the true difference of yield is above zero; null when it cannot be said.</param>
@@ -25,6 +26,7 @@ public sealed record PairBudget(
     ImmutableArray<CostLine> Costs,
     ImmutableArray<CostLine> BaselineCosts,
     MoneyPerArea Cost,
+    YieldResponse? Response,
     GrainYieldDifference? BreakEven,
     MoneyPoint? At,
     Probability? AboveZero,
@@ -37,6 +39,7 @@ public sealed record PairBudget(
     private const int CurvePoints = 21;
     private const double LeastPrice = 0.5;
     private const double MostPrice = 1.5;
+    private const double Rounding = 1e-12;
 
     /// <summary>The procedure.</summary>
     public static Method Method { get; } = new(
@@ -57,7 +60,7 @@ public sealed record PairBudget(
         ArgumentNullException.ThrowIfNull(money);
         var (costs, baselineCosts) = (TreatmentCosts.Of(treatment, money), TreatmentCosts.Of(baseline, money));
         var cost = MoneyPerArea.FromPerHectare(
-            costs.Sum(line => line.Amount.PerHectare) - baselineCosts.Sum(line => line.Amount.PerHectare),
+            Net(costs, baselineCosts),
             costs.Concat(baselineCosts).Select(line => line.Amount.Currency).FirstOrDefault(price?.Currency ?? ""));
         var margin = money.Margin.DecimalFractions;
         var at = response is not null && price is { } known ? MoneyPoint.Of(response, known, cost, margin) : null;
@@ -67,6 +70,7 @@ public sealed record PairBudget(
             costs,
             baselineCosts,
             cost,
+            response,
             price is { } given ? Money.BreakEven.Response(cost, given) : null,
             at,
             response is null ? null : ChanceOfPaying.Above(response.Difference.KilogramsPerHectare, response.StandardError, response.DegreesOfFreedom, 0),
@@ -75,6 +79,13 @@ public sealed record PairBudget(
             at is null ? [] : [.. CostSteps(cost, at).Select(amount => MoneyPoint.Of(response!, at.Price, MoneyPerArea.FromPerHectare(amount, at.Price.Currency), margin))],
             at is null ? null : Sides(response!, at, costs, baselineCosts),
             [.. BudgetFindings.Of(treatment, baseline, costs, baselineCosts, response, price)]);
+    }
+
+    // What is left of equal costs by the rounding of their sums is no cost.
+    private static double Net(ImmutableArray<CostLine> costs, ImmutableArray<CostLine> baselineCosts)
+    {
+        var net = costs.Sum(line => line.Amount.PerHectare) - baselineCosts.Sum(line => line.Amount.PerHectare);
+        return Math.Abs(net) <= Rounding * costs.Concat(baselineCosts).Sum(line => Math.Abs(line.Amount.PerHectare)) ? 0 : net;
     }
 
     private static PartialBudget Sides(YieldResponse response, MoneyPoint at, ImmutableArray<CostLine> costs, ImmutableArray<CostLine> baselineCosts)

@@ -9,4 +9,5 @@ namespace TrialKit.Money;
 /// <param name="Low">The lower end of its interval; null when there is none.</param>
 /// <param name="High">The upper end; null when there is none.</param>
 /// <param name="Level">The level of that interval.</param>
-public sealed record YieldResponse(GrainYieldDifference Difference, double? StandardError, double DegreesOfFreedom, double? Low, double? High, ConfidenceLevel Level);
+/// <param name="Comparisons">How many comparisons the interval holds for at once at that level; 1 when it is of this one by itself.</param>
+public sealed record YieldResponse(GrainYieldDifference Difference, double? StandardError, double DegreesOfFreedom, double? Low, double? High, ConfidenceLevel Level, int Comparisons);

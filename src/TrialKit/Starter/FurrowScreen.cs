@@ -6,14 +6,14 @@ using TrialKit.Trials;
 namespace TrialKit.Starter;
 
 /// <summary>Holds what is put near the seed against published limits.</summary>
-/// <remarks>A limit is a screening figure from its source. Exceeding one is no proof of injury, staying under one no proof of safety.</remarks>
+/// <remarks>
+/// A limit is a screening figure from its source. Exceeding one is no proof of injury, staying under one no proof of safety. An amount is compared at the precision
+/// of the limit as printed, as its sources do: Kansas State University has 8.04 lb meet a limit of 8.
+/// </remarks>
 public static class FurrowScreen
 {
     // Row spacings are printed in whole inches: 75 cm and 76 cm rows are 30 inch rows.
     private const double SameRow = 0.5;
-
-    // Rounding of a sum of products.
-    private const double Rounding = 1e-9;
 
     /// <summary>The procedure.</summary>
     public static Method Method { get; } = new(
@@ -50,9 +50,10 @@ public static class FurrowScreen
             return new(total.Placement, source, limit, PoundsPerAcre: null, ScreenVerdict.AmountNotKnown, "a product there has no analysis, or no density to weigh it");
         }
 
-        if (IsOver(limit, amount))
+        var verdict = Verdict(limit, amount);
+        if (verdict == ScreenVerdict.Over)
         {
-            return new(total.Placement, source, limit, amount, ScreenVerdict.Over, reason);
+            return new(total.Placement, source, limit, amount, verdict, reason);
         }
 
         // No amount of a material that is never to be in the furrow is told as within a limit there.
@@ -60,11 +61,14 @@ public static class FurrowScreen
             ? total.Products.SelectMany(placed => FurrowHazards.In(placed.Product)).FirstOrDefault(hazard => hazard.IsNever)
             : null;
         return never is null
-            ? new(total.Placement, source, limit, amount, ScreenVerdict.Under, reason)
+            ? new(total.Placement, source, limit, amount, verdict, reason)
             : new(total.Placement, source, Limit: null, PoundsPerAcre: null, ScreenVerdict.NotCovered, $"holds {never.What}, never to be in the furrow");
     }
 
-    private static bool IsOver(ScreeningLimit limit, double amount) => limit.PoundsPerAcre == 0 || amount > limit.PoundsPerAcre * (1 + Rounding);
+    private static ScreenVerdict Verdict(ScreeningLimit limit, double amount) =>
+        limit.PoundsPerAcre == 0 || limit.AsPrinted(amount) > limit.PoundsPerAcre ? ScreenVerdict.Over
+        : limit.AsPrinted(amount) == limit.PoundsPerAcre ? ScreenVerdict.AtLimit
+        : ScreenVerdict.Under;
 
     /// <summary>The source's limits for the crop, the distance and the rows, one for each soil; none with the reason.</summary>
     private static (ScreeningLimit[] Limits, string Reason) Covering(LimitSource source, Placement placement, StarterSite site)

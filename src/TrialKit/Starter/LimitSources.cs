@@ -26,7 +26,7 @@ public static class LimitSources
     /// <summary>A soil-testing laboratory's guide, by distance and exchange capacity.</summary>
     public static LimitSource LaboratoryGuide { get; } = new(
         "a soil-testing laboratory's guide",
-        "Starter guide, read in a stored extract that names no year",
+        "starter guide, read in a stored extract",
         Year: null,
         [
             .. ByExchange(SeedDistance.WithSeed, 5, 8),
@@ -59,7 +59,7 @@ public static class LimitSources
     public static ImmutableArray<LimitSource> All { get; } = [KansasState, LaboratoryGuide, OhioState, TriState];
 
     private static IEnumerable<ScreeningLimit> Furrow(string crop, LimitSoil soil, double share, params (double Inches, double Pounds, bool IsFromMemory)[] rows) =>
-        rows.Select(row => new ScreeningLimit(crop, SeedDistance.WithSeed, soil, row.Inches, SummedNutrients.NitrogenAndPotash, share * row.Pounds, row.IsFromMemory));
+        rows.Select(row => new ScreeningLimit(crop, SeedDistance.WithSeed, soil, row.Inches, SummedNutrients.NitrogenAndPotash, Math.Round(share * row.Pounds, 1), row.IsFromMemory));
 
     private static IEnumerable<ScreeningLimit> ByExchange(SeedDistance distance, double below, double above) =>
     [

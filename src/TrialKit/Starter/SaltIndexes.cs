@@ -58,6 +58,11 @@ public static class SaltIndexes
             : OfMixture(product.MadeFrom.Select(part => (part.Material, part.Share * Units(part.Material))));
     }
 
+    /// <summary>Why a product has no index; null when it has one.</summary>
+    /// <param name="product">The product.</param>
+    public static string? Missing(Product product) => Of(product) is not null ? null
+        : $"no value in this table for {product.MadeFrom.FirstOrDefault(part => Find(part.Material) is null)?.Material ?? product.Analysis?.ToString() ?? product.Name}";
+
     /// <summary>The total index of a mixture: units of N + P2O5 + K2O in a ton of it from each material, times the material's index for a unit.</summary>
     /// <param name="units">Materials with their units in a short ton of mixture, each unit 20 lb.</param>
     /// <returns>Null when a material's index is not on record.</returns>

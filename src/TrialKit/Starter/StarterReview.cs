@@ -53,7 +53,7 @@ public sealed record StarterReview(StarterSite Site, ImmutableArray<TreatmentSta
     {
         var products = treatments.SelectMany(treatment => treatment.Treatment.Products)
             .DistinctBy(product => (product.Name, SaltIndexes.Of(product)))
-            .Select(product => new RankedSalt(product.Name, SaltIndexes.Of(product), IsFromMemory([product])));
+            .Select(product => new RankedSalt(product.Name, SaltIndexes.Of(product), IsFromMemory([product]), SaltIndexes.Missing(product)));
         var mixtures =
             from treatment in treatments
             from total in treatment.Placements
@@ -61,7 +61,8 @@ public sealed record StarterReview(StarterSite Site, ImmutableArray<TreatmentSta
             select new RankedSalt(
                 $"{treatment.Treatment.Label}, {Placements.NameOf(total.Placement)}: {string.Join(" with ", total.Products.Select(placed => placed.Product.Name))}",
                 SaltIndexes.Of(total),
-                IsFromMemory(total.Products.Select(placed => placed.Product)));
+                IsFromMemory(total.Products.Select(placed => placed.Product)),
+                SaltIndexes.Of(total) is null ? "a product of it has no value or no weight" : null);
         return [.. products.Concat(mixtures).OrderByDescending(ranked => ranked.Index ?? -1)];
     }
 

@@ -27,6 +27,8 @@ public class LineBreakerTests
 
     [Theory]
     [InlineData("side-by-side", 30, "side-|by-|side")]
+    [InlineData("4.2 gal/ac", 40, "4.2 |gal/ac")]
+    [InlineData("before/after", 40, "before/|after")]
     [InlineData("−20 to 1,190", 400, "−20 to 1,190")]
     [InlineData("5-10 20", 26, "5-10 |20")]
     [InlineData("unbroken", 22, "unbr|oke|n")]

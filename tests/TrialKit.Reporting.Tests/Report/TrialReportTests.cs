@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using TrialKit.Ingest;
 using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Figures;
@@ -113,7 +114,12 @@ public class TrialReportTests
         Assert.NotEqual(Fingerprint.Of(files), Fingerprint.Of([files[0] with { Sha256 = "01" }, files[1]]));
     }
 
-    internal static (TrialAnalysis Analysis, ReportDocument Document) Report(string name)
+    // An analysis and its report never change, and each takes a second.
+    private static readonly ConcurrentDictionary<string, (TrialAnalysis Analysis, ReportDocument Document)> Reports = new(StringComparer.Ordinal);
+
+    internal static (TrialAnalysis Analysis, ReportDocument Document) Report(string name) => Reports.GetOrAdd(name, Read);
+
+    private static (TrialAnalysis Analysis, ReportDocument Document) Read(string name)
     {
         var reading = TrialReader.Read(Path.Combine(Repository(), "example-trials", name));
         var analysis = TrialAnalysis.Of(reading.Trial!);

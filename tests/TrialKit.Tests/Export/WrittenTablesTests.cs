@@ -20,8 +20,8 @@ public class WrittenTablesTests
         foreach (var table in ResultTables.Of(analysis))
         {
             var rows = json.RootElement.GetProperty("tables").GetProperty(table.Name);
-            Assert.Equal(table.Rows.Length, rows.GetArrayLength());
-            for (var i = 0; i < table.Rows.Length; i++)
+            Assert.Equal(table.Rows.Count, rows.GetArrayLength());
+            for (var i = 0; i < table.Rows.Count; i++)
             {
                 for (var j = 0; j < table.Columns.Length; j++)
                 {
@@ -29,6 +29,18 @@ public class WrittenTablesTests
                 }
             }
         }
+    }
+
+    [Fact]
+    public void Tables_OfWhatIsNearTheSeed_CarryTheCautionOnEveryLine()
+    {
+        var tables = ResultTables.Of(TrialAnalysisTests.Example("starter-placement")).Where(table => table.Name.StartsWith("starter-", StringComparison.Ordinal)).ToArray();
+
+        Assert.Equal(["starter-products", "starter-nutrients", "starter-screen", "starter-salt-index", "starter-flow", "starter-catch", "starter-cautions"], tables.Select(table => table.Name));
+        Assert.All(tables.Where(table => table.Name is not ("starter-salt-index" or "starter-cautions")), table => Assert.All(table.Rows, row => Assert.Contains(TrialKit.Starter.StarterCautions.LabelFirst, row)));
+        var screen = tables.Single(table => table.Name == "starter-screen");
+        var note = screen.Columns.Select(column => column.Name).ToList().IndexOf("source_note");
+        Assert.All(TrialKit.Starter.LimitSources.All, source => Assert.Contains(screen.Rows, row => Equals(row[note], source.Note)));
     }
 
     [Fact]

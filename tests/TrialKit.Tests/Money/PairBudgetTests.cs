@@ -157,6 +157,17 @@ public class PairBudgetTests
         Close.Relative(budget.At!.Net.PerHectare, budget.Budget!.Value.Net, Tolerances.FewRoundings, "the four sides add up to the net");
     }
 
+    [Fact]
+    public void Of_CostsEqualButForRounding_CostNothing()
+    {
+        var whole = SmallTrial.Other with { Cost = MoneyPerArea.FromPerHectare(0.3, "$") };
+        var parts = SmallTrial.Control with { Cost = MoneyPerArea.FromPerHectare(0.1, "$"), Saved = MoneyPerArea.FromPerHectare(-0.2, "$") };
+        var budget = PairBudget.Of(whole, parts, Response(6, 2.5, 5), GrainPrice.FromPerBushel(4.5, "$", Bushel), new());
+        Assert.NotEqual(0.3, 0.1 + 0.2);
+        Assert.Equal(0, budget.Cost.PerHectare);
+        Assert.All(budget.OverCost, point => Assert.InRange(point.Cost.PerHectare, 0, Math.Abs(budget.At!.Net.PerHectare)));
+    }
+
     [Theory]
     [InlineData("volume price, volume rate", 4.0, true, 5.0)]
     [InlineData("weight price, volume rate", 1.0, false, 5 * 1.4)]
@@ -198,7 +209,7 @@ public class PairBudgetTests
     private static YieldResponse Response(double bushels, double? standardError, double df)
     {
         var scale = Bushel.Kilograms / Land.HectaresPerAcre;
-        return new(GrainYieldDifference.FromKilogramsPerHectare(bushels * scale), standardError * scale, df, Low: null, High: null, default);
+        return new(GrainYieldDifference.FromKilogramsPerHectare(bushels * scale), standardError * scale, df, Low: null, High: null, default, Comparisons: 1);
     }
 
     private static Machine Machine(double price, double salvage, int years, double interest) =>

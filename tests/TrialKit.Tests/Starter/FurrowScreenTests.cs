@@ -14,6 +14,8 @@ public class FurrowScreenTests
     [InlineData("10-34-0+UAN28", "14-20-0")]
     [InlineData("ammonium polyphosphate and ATS", "11-20-0-10S")]
     [InlineData("UAN", "32-0-0")]
+    [InlineData("UAN-30", "30-0-0")]
+    [InlineData("urea ammonium nitrate", "30-0-0")]
     [InlineData("urea ammonium nitrate", "28-0-0")]
     [InlineData("potassium thiosulphate", "0-0-25-17S")]
     public void Of_MaterialNeverInTheFurrow_IsFoundInAnyNameAndNeverToldAsWithinALimit(string name, string analysis)
@@ -77,8 +79,33 @@ public class FurrowScreenTests
         var line = Line(LimitSources.KansasState, product, Medium);
         Close.Absolute(pounds, line.PoundsPerAcre!.Value, Tolerances.Printed(2), $"Kansas State University: {what}");
         Assert.Equal(8, line.Limit!.PoundsPerAcre);
-        Assert.Equal(8, Math.Round(line.PoundsPerAcre.Value));
-        Assert.Equal(pounds > 8 ? ScreenVerdict.Over : ScreenVerdict.Under, line.Verdict);
+        Assert.Equal(8, line.Compared);
+        Assert.Equal(ScreenVerdict.AtLimit, line.Verdict);
+    }
+
+    [Theory]
+    [InlineData("corn", 6.43, 7.49, ScreenVerdict.Under)]
+    [InlineData("corn", 6.44, 7.50, ScreenVerdict.AtLimit)]
+    [InlineData("corn", 7.29, 8.49, ScreenVerdict.AtLimit)]
+    [InlineData("corn", 7.30, 8.50, ScreenVerdict.Over)]
+    [InlineData("sorghum", 4.75, 5.53, ScreenVerdict.Under)]
+    [InlineData("sorghum", 4.83, 5.63, ScreenVerdict.AtLimit)]
+    [InlineData("sorghum", 4.86, 5.66, ScreenVerdict.Over)]
+    public void Of_AmountNearALimit_IsComparedAtTheLimitsPrecision(string crop, double gallons, double pounds, ScreenVerdict verdict)
+    {
+        var line = Line(LimitSources.KansasState, Products.Polyphosphate(gallons), Medium with { Crop = crop });
+        Close.Absolute(pounds, line.PoundsPerAcre!.Value, Tolerances.PrintedToTwoDecimals, $"gal/ac x 11.65 x 10 %, {crop}");
+        Assert.Equal(verdict, line.Verdict);
+    }
+
+    [Fact]
+    public void AsPrinted_HalfPoundFromRoundedProducts_GoesUp()
+    {
+        var limit = LimitSources.KansasState.Limits[0];
+        Assert.Equal(9, limit.AsPrinted(8.5 - 1e-12));
+        Assert.Equal(8, limit.AsPrinted(8.499));
+        Assert.Throws<ArgumentOutOfRangeException>(() => limit.AsPrinted(double.NaN));
+        Assert.Throws<ArgumentOutOfRangeException>(() => limit.AsPrinted(-1));
     }
 
     [Theory]

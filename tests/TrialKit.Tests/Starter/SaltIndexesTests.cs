@@ -12,6 +12,7 @@ public class SaltIndexesTests
     [InlineData("urea", 74.4, 1.618, 46)]
     [InlineData("10-34-0", 20.0, 0.455, 44)]
     [InlineData("diammonium phosphate", 29.2, 0.456, 64)]
+    [InlineData("monoammonium phosphate", 26.7, 0.405, 66)]
     [InlineData("triple superphosphate", 10.1, 0.224, 45)]
     [InlineData("monopotassium phosphate", 8.4, 0.097, 86.6)]
     [InlineData("potassium chloride", 116.2, 1.936, 60)]
@@ -44,6 +45,51 @@ public class SaltIndexesTests
         Assert.Equal(isFromMemory, SaltIndexes.Find(name)!.IsFromMemory);
     }
 
+    [Theory]
+    [InlineData("urea ammonium nitrate", "28-0-0", 63.0, null)]
+    [InlineData("urea ammonium nitrate", "32-0-0", 71.1, null)]
+    [InlineData("UAN", "32-0-0", 71.1, null)]
+    [InlineData("urea ammonium nitrate", "30-0-0", null, "no value in this table for 30-0-0")]
+    [InlineData("ammonium polyphosphate", "10-34-0", 20.0, null)]
+    [InlineData("ammonium polyphosphate", "11-37-0", null, "no value in this table for 11-37-0")]
+    [InlineData("ammonium sulfate", "21-0-0", 68.3, null)]
+    public void Of_NameThatSeveralGradesShare_TakesTheGradeStatedOrNone(string name, string analysis, double? total, string? missing)
+    {
+        var product = Products.Liquid(name, 5, 11, analysis);
+        Assert.Equal(total, SaltIndexes.Of(product));
+        Assert.Equal(missing, SaltIndexes.Missing(product));
+    }
+
+    [Fact]
+    public void Of_SharedNameWithoutAnAnalysis_IsNoGradeByGuess()
+    {
+        var product = Products.Liquid("UAN", 5, 11, "28-0-0") with { Analysis = null };
+        Assert.Null(SaltIndexes.Of(product));
+        Assert.Null(Materials.Find("UAN"));
+        Assert.Contains(FurrowHazards.In(product), hazard => hazard.IsNever);
+    }
+
+    /// <summary>Pounds per gallon as printed in extension tables; those that say so are values from memory.</summary>
+    [Theory]
+    [InlineData("UAN-28", 10.65, 10.67)]
+    [InlineData("UAN-32", 11.06, 11.06)]
+    [InlineData("10-34-0", 11.4, 11.65)]
+    [InlineData("ammonium thiosulfate", 11.04, 11.5)]
+    [InlineData("7-21-7", 11.0, 11.2)]
+    [InlineData("4-10-10", 10.3, 10.3)]
+    [InlineData("11-37-0", 11.6, 11.6)]
+    [InlineData("9-18-9", 11.1, 11.1)]
+    [InlineData("6-24-6", 11.1, 11.1)]
+    [InlineData("potassium thiosulfate", 12.2, 12.2)]
+    public void DensityWords_Liquid_LieWithinWhatIsPrinted(string name, double low, double high)
+    {
+        var material = Materials.Find(name)!;
+        var pounds = TrialKit.Quantities.LiquidDensity.PoundsPerGallon(material.Density!.Value);
+        Assert.InRange(pounds, low - Tolerances.FewRoundings, high + Tolerances.FewRoundings);
+        Assert.StartsWith(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{pounds:0.##} lb/gal is usual for {name}"), material.DensityWords, StringComparison.Ordinal);
+        Assert.Null(Materials.Find("urea")!.DensityWords);
+    }
+
     [Fact]
     public void OfMixture_SevenTwentyOneSeven_ReproducesThePublishedIndex()
     {
@@ -73,6 +119,7 @@ public class SaltIndexesTests
             new("corn", Products.ThirtyInches, Soil: null, CationExchange: null))!;
         Assert.Equal([116.2, 20.0, null, null], review.Salts.Select(salt => salt.Index));
         Assert.Contains("with", review.Salts[^1].Name, StringComparison.Ordinal);
+        Assert.Equal([null, null, "no value in this table for 1-1-1", "a product of it has no value or no weight"], review.Salts.Select(salt => salt.Missing));
     }
 
     [Fact]

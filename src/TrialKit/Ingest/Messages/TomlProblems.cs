@@ -48,8 +48,8 @@ internal static class TomlProblems
     public static Problem OtherCurrency(ProblemLocation at, string key, string found, string earlier) => Error("TK215", at,
         $"{Wording.Quote(key)} is in {Wording.Quote(found)} where {Wording.Quote(earlier)} was used before", "one currency was expected throughout");
 
-    public static Problem DensityMissing(ProblemLocation at, string written) => Error("TK216", at,
-        $"the rate is the volume {Wording.Quote(written)} and there is no 'density'", "the weight of a volume was expected, written density = \"11.65 lb/gal\"; without it the nutrients cannot be weighed");
+    public static Problem DensityMissing(ProblemLocation at, string written, string? usual) => Error("TK216", at,
+        $"the rate is the volume {Wording.Quote(written)} and there is no 'density'", $"the weight of a volume was expected, written density = \"11.65 lb/gal\"; without it the nutrients cannot be weighed{(usual is null ? "" : $"; {usual}")}");
 
     public static Problem SharesNotOne(ProblemLocation at, string key, double sum) => Error("TK217", at,
         $"the shares under {Wording.Quote(key)} add up to {Wording.Number(sum)}", "shares that add up to 1 were expected, such as { in-furrow = 0.4, 2x2 = 0.6 }");
@@ -71,6 +71,9 @@ internal static class TomlProblems
 
     public static Problem NoMeasure(ProblemLocation at, string key, IReadOnlyList<string> known) => Error("TK223", at,
         $"{Wording.Quote(key)} under [design.margin] is no measure", $"the nearest known measure is {Wording.Quote(NearestName.Of(key, known))}, of {string.Join(", ", known)}; one of your own is written own-NAME");
+
+    public static Problem PlacementTwice(ProblemLocation at, string name) => Error("TK224", at,
+        $"the placement {Wording.Quote(name)} is named twice", "each placement once was expected, with its whole share");
 
     private static Problem Error(string code, ProblemLocation at, string found, string expected) =>
         new(code, ProblemSeverity.Error, at, found, expected);

@@ -43,7 +43,7 @@ internal static class ProductReader
         };
         if (product.Rate.IsVolume && analysis is not null && !section.Has("density"))
         {
-            problems.Add(TomlProblems.DensityMissing(rate.At, rate.Written));
+            problems.Add(TomlProblems.DensityMissing(rate.At, rate.Written, Materials.Recognise(product)?.DensityWords));
         }
         else if (price is not null && product.Cost is null && !section.Has("density"))
         {
@@ -67,6 +67,14 @@ internal static class ProductReader
         foreach (var (name, at) in split.Keys.Where(entry => Placements.Find(entry.Key) is null))
         {
             problems.Add(TomlProblems.NotChoice(at, key, name, Placements.Names));
+            shares = null;
+        }
+
+        // TOML refuses the same key twice, not the same name in other letters.
+        var seen = new HashSet<Placement?>();
+        foreach (var (name, at) in split.Keys.Where(entry => Placements.Find(entry.Key) is { } placement && !seen.Add(placement)))
+        {
+            problems.Add(TomlProblems.PlacementTwice(at, name));
             shares = null;
         }
 

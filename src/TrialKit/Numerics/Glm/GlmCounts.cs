@@ -69,22 +69,10 @@ internal sealed class GlmCounts
     }
 
     /// <summary>State at coefficients.</summary>
-    /// <param name="design">Observations by columns.</param>
+    /// <param name="design">The design.</param>
     /// <param name="coefficients">One per column.</param>
     /// <returns>The state.</returns>
-    public GlmStep At(double[,] design, double[] coefficients)
-    {
-        var linear = new double[Observations];
-        for (var i = 0; i < linear.Length; i++)
-        {
-            for (var j = 0; j < coefficients.Length; j++)
-            {
-                linear[i] += design[i, j] * coefficients[j];
-            }
-        }
-
-        return State(coefficients, linear);
-    }
+    public GlmStep At(GlmDesign design, double[] coefficients) => State(coefficients, design.Predict(coefficients));
 
     /// <summary>Variance of a count, which is also its slope by the linear predictor under both canonical links.</summary>
     /// <param name="step">The state.</param>

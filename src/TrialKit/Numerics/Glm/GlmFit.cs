@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using TrialKit.Numerics.Linear;
 
 namespace TrialKit.Numerics.Glm;
 
@@ -11,7 +10,7 @@ namespace TrialKit.Numerics.Glm;
 /// </remarks>
 internal sealed class GlmFit
 {
-    private readonly double[,]? _unscaledCovariance;
+    private readonly WeightedDesign? _weighted;
 
     private GlmFit(GlmStatus status, int observations, int columns)
     {
@@ -20,7 +19,7 @@ internal sealed class GlmFit
         Columns = columns;
     }
 
-    private GlmFit(GlmStatus status, GlmCounts counts, GlmStep step, double[,] unscaledCovariance)
+    private GlmFit(GlmStatus status, GlmCounts counts, GlmStep step, WeightedDesign? weighted)
         : this(status, counts.Observations, step.Coefficients.Length)
     {
         Deviance = step.Deviance;
@@ -32,7 +31,7 @@ internal sealed class GlmFit
         Coefficients = [.. step.Coefficients];
         Fitted = [.. step.Expected];
         PearsonChiSquare = counts.PearsonChiSquare(step);
-        _unscaledCovariance = unscaledCovariance;
+        _weighted = weighted;
     }
 
     /// <summary>How the fit ended. Coefficients exist when it converged.</summary>
@@ -77,11 +76,11 @@ internal sealed class GlmFit
                 nameof(design));
         }
 
-        var qr = PivotedQr.Factor(design);
-        if (qr.Rank < columns)
+        var split = GlmDesign.Of(design);
+        if (split.DependentColumns() is { Count: > 0 } dependent)
         {
             throw new ArgumentException(
-                $"Of {columns} design columns, {string.Join(", ", qr.DependentColumns)} (counted from 0) depend on the others; independent columns were expected.", nameof(design));
+                $"Of {columns} design columns, {string.Join(", ", dependent)} (counted from 0) depend on the others; independent columns were expected.", nameof(design));
         }
 
         if (data.IsAllZero || data.IsAllFull)
@@ -89,7 +88,7 @@ internal sealed class GlmFit
             return new GlmFit(data.IsAllZero ? GlmStatus.AllZero : GlmStatus.AllFull, rows, columns);
         }
 
-        return Iterate(data, design);
+        return Iterate(data, split);
     }
 
     /// <summary>A linear combination of the coefficients, on the link's scale.</summary>
@@ -106,31 +105,27 @@ internal sealed class GlmFit
         }
 
         Checks.Finite(dispersion);
-        if (_unscaledCovariance is null)
+        if (_weighted is null)
         {
             return null;
         }
 
-        var (estimate, variance) = (0.0, 0.0);
+        var estimate = 0.0;
         for (var i = 0; i < weights.Length; i++)
         {
             estimate += weights[i] * Coefficients[i];
-            for (var j = 0; j < weights.Length; j++)
-            {
-                variance += weights[i] * _unscaledCovariance[i, j] * weights[j];
-            }
         }
 
-        return (estimate, Math.Sqrt(dispersion * variance));
+        return (estimate, Math.Sqrt(dispersion * _weighted.Variance(weights)));
     }
 
-    private static GlmFit Iterate(GlmCounts data, double[,] design)
+    private static GlmFit Iterate(GlmCounts data, GlmDesign design)
     {
         const int MostSteps = 100;
 
         // On the link's scale. Steps shrink quadratically, so the one after this would be rounding.
         const double Settled = 1e-10;
-        var step = data.At(design, Solve(data, design, data.Start(design.GetLength(1))));
+        var step = data.At(design, Solve(data, design, data.Start(design.Columns)));
         var status = GlmStatus.NotConverged;
         for (var i = 0; i < MostSteps && status == GlmStatus.NotConverged; i++)
         {
@@ -142,10 +137,10 @@ internal sealed class GlmFit
                 : GlmStatus.NotConverged;
         }
 
-        return new GlmFit(status, data, step, PivotedQr.Factor(Weighted(data, design, step)).InverseCrossProduct());
+        return new GlmFit(status, data, step, status == GlmStatus.Converged ? design.Weigh(Roots(data, step)) : null);
     }
 
-    private static GlmStep Downhill(GlmCounts data, double[,] design, GlmStep step)
+    private static GlmStep Downhill(GlmCounts data, GlmDesign design, GlmStep step)
     {
         // The deviance is a small sum of large terms: a rise within its rounding is none.
         const double Rounding = 1e-10;
@@ -159,31 +154,26 @@ internal sealed class GlmFit
         return next;
     }
 
-    private static double[] Solve(GlmCounts data, double[,] design, GlmStep step)
+    private static double[] Solve(GlmCounts data, GlmDesign design, GlmStep step)
     {
-        var qr = PivotedQr.Factor(Weighted(data, design, step));
+        var roots = Roots(data, step);
         var working = new double[data.Observations];
         for (var i = 0; i < working.Length; i++)
         {
-            var root = Math.Sqrt(data.Weight(step, i));
-            working[i] = (root * step.Linear[i]) + (data.Excess(step, i) / root);
+            working[i] = (roots[i] * step.Linear[i]) + (data.Excess(step, i) / roots[i]);
         }
 
-        return qr.Solve(qr.Rotate(working));
+        return design.Weigh(roots).Solve(working);
     }
 
-    private static double[,] Weighted(GlmCounts data, double[,] design, GlmStep step)
+    private static double[] Roots(GlmCounts data, GlmStep step)
     {
-        var weighted = (double[,])design.Clone();
-        for (var i = 0; i < data.Observations; i++)
+        var roots = new double[data.Observations];
+        for (var i = 0; i < roots.Length; i++)
         {
-            var root = Math.Sqrt(data.Weight(step, i));
-            for (var j = 0; j < weighted.GetLength(1); j++)
-            {
-                weighted[i, j] *= root;
-            }
+            roots[i] = Math.Sqrt(data.Weight(step, i));
         }
 
-        return weighted;
+        return roots;
     }
 }

@@ -38,7 +38,7 @@ internal static class HodgesLehmann
     // The largest k with 1 - 2 P(V <= k - 1) at or above the level, at least 1. V is the signed-rank sum without ties.
     private static (int Order, double Achieved) OrderStatistic(int pairs, double level)
     {
-        var chances = SignedRank.NullDistribution(Enumerable.Range(1, pairs).ToArray());
+        var chances = SignedRank.NullDistribution(pairs);
         var order = 1;
         var tail = chances[0];
 

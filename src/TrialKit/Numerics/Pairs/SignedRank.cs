@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+
 namespace TrialKit.Numerics.Pairs;
 
 /// <summary>
@@ -6,6 +8,8 @@ namespace TrialKit.Numerics.Pairs;
 /// </summary>
 internal static class SignedRank
 {
+    private static readonly ConcurrentDictionary<int, double[]> Untied = new();
+
     /// <summary>The exact test of differences centred on zero.</summary>
     /// <param name="differences">One difference per pair, 1 or more.</param>
     /// <param name="zeros">What is done with pairs that did not differ.</param>
@@ -34,12 +38,15 @@ internal static class SignedRank
             }
         }
 
-        var chances = NullDistribution(doubled);
-        var less = Math.Min(1, Sum(chances.AsSpan(0, positive + 1)));
-        var greater = Math.Min(1, Sum(chances.AsSpan(positive)));
+        var (chances, at) = IsUntied(doubled) ? (NullDistribution(doubled.Length), positive / 2) : (NullDistribution(doubled), positive);
+        var less = Math.Min(1, Sum(chances.AsSpan(0, at + 1)));
+        var greater = Math.Min(1, Sum(chances.AsSpan(at)));
         return new SignedRankResult(
             positive / 2.0, doubled.Length, zeroCount, Math.Min(1, 2 * Math.Min(less, greater)), greater, less);
     }
+
+    /// <summary>The distribution for the ranks 1 to <paramref name="pairs"/>, made once for all measures of as many pairs; entry s is the chance of the sum s.</summary>
+    public static double[] NullDistribution(int pairs) => Untied.GetOrAdd(pairs, static count => NullDistribution(Enumerable.Range(1, count).ToArray()));
 
     /// <summary>The chance of each sum of a random subset of <paramref name="ranks"/>; entry s is that of the sum s.</summary>
     public static double[] NullDistribution(ReadOnlySpan<int> ranks)
@@ -63,6 +70,19 @@ internal static class SignedRank
         }
 
         return chances;
+    }
+
+    private static bool IsUntied(ReadOnlySpan<int> doubled)
+    {
+        for (var i = 0; i < doubled.Length; i++)
+        {
+            if (doubled[i] != 2 * (i + 1))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     // Twice the midranks of sorted sizes, so that halves become whole; ranks begin after those already taken.

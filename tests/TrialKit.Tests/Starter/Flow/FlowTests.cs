@@ -1,7 +1,9 @@
 using CsCheck;
 using TrialKit.Quantities;
+using TrialKit.Starter;
 using TrialKit.Starter.Flow;
 using TrialKit.Tests.Numerics;
+using TrialKit.Trials;
 using UnitsNet;
 
 namespace TrialKit.Tests.Starter.Flow;
@@ -98,6 +100,34 @@ public class FlowTests
     }
 
     [Fact]
+    public void StreamFlow_SeveralLiquidsAtOnePlacement_ListsEachAndAllTogether()
+    {
+        var thin = Products.Liquid("KTS", 2, 12.2, "0-0-25-17S", new PlacedShare(Placement.BesideAndBelow, 1));
+        var review = Review(Products.Polyphosphate(5, new(Placement.InFurrow, 0.4), new(Placement.BesideAndBelow, 0.6)), thin);
+
+        var flows = StreamFlow.Of(review, new(Speed.FromMilesPerHour(5), Pressure: null, []));
+
+        Assert.Equal(["10-34-0", "10-34-0", "KTS", "10-34-0 with KTS"], flows.Select(flow => flow.Product));
+        Assert.Equal([false, false, false, true], flows.Select(flow => flow.IsTotal));
+        var total = flows[^1];
+        Close.Relative(flows[1].PerRow.LitersPerMinute + flows[2].PerRow.LitersPerMinute, total.PerRow.LitersPerMinute, Tolerances.FewRoundings, "flows add up");
+        Close.Relative(flows[1].Catches[0].Expected.Milliliters + flows[2].Catches[0].Expected.Milliliters, total.Catches[0].Expected.Milliliters, Tolerances.FewRoundings, "jugs add up");
+        Close.Relative(5, total.Rate.PerAcreUs, Tolerances.FewRoundings, "3 and 2 gal/ac");
+        Close.Relative(Math.Sqrt(((3 * 11.65) + (2 * 12.2)) / 5 / 8.34), total.WaterFactor!.Value, Tolerances.FewRoundings, "the mixture's density");
+    }
+
+    [Fact]
+    public void StreamFlow_OutletsOfOnePlacement_LeaveTheOthersAlone()
+    {
+        var review = Review(Products.Polyphosphate(5, new(Placement.InFurrow, 0.4), new(Placement.BesideAndBelowBothSides, 0.6)));
+
+        var flows = StreamFlow.Of(review, new(Speed.FromMilesPerHour(5), Pressure: null, [new(Placement.BesideAndBelowBothSides, [0.04, 0.06])]));
+
+        Assert.Equal(flows[0].PerRow, Assert.Single(flows[0].Outlets));
+        Close.Relative(0.4 * flows[1].PerRow.LitersPerMinute, flows[1].Outlets[0].LitersPerMinute, Tolerances.FewRoundings, "0.04 of 0.1");
+    }
+
+    [Fact]
     public void Flow_ImpossibleInput_Throws()
     {
         var flow = VolumeFlow.FromLitersPerMinute(1);
@@ -109,4 +139,7 @@ public class FlowTests
         Assert.Throws<ArgumentException>(() => FlowSplit.Of(flow, []));
         Assert.Throws<ArgumentOutOfRangeException>(() => FlowSplit.Of(flow, [1, -1]));
     }
+
+    private static StarterReview Review(params Product[] products) =>
+        StarterReview.Of([new("t", "Treatment", Cost: null, [.. products])], new("corn", ThirtyInches, SoilClass.Medium, CationExchange: 14))!;
 }
