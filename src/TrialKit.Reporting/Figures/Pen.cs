@@ -37,12 +37,21 @@ internal sealed class Pen(SKCanvas canvas)
         canvas.DrawCircle(x, y, diameter / 2, paint);
     }
 
-    /// <summary>Filled dots as points of a round pen, which take a fraction of the bytes of circles.</summary>
+    /// <summary>Filled dots as touches of a round pen, which take a fraction of the bytes of circles.</summary>
+    /// <remarks>Each is a line too short to see: points and lines of no length are lost in SVG.</remarks>
     public void Dots(SKPoint[] points, float diameter, SKColor color)
     {
+        const float touch = 0.02f;
         using var paint = Stroke(color, diameter);
         paint.StrokeCap = SKStrokeCap.Round;
-        canvas.DrawPoints(SKPointMode.Points, points, paint);
+        using var path = new SKPath();
+        foreach (var point in points)
+        {
+            path.MoveTo(point.X - (touch / 2), point.Y);
+            path.LineTo(point.X + (touch / 2), point.Y);
+        }
+
+        canvas.DrawPath(path, paint);
     }
 
     /// <summary>A dot with a light middle.</summary>

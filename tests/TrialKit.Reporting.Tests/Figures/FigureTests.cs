@@ -17,6 +17,20 @@ public class FigureTests
         Assert.Equal(svg, Svg(Gallery.Figures()[index]));
         Assert.Contains(XDocument.Parse(svg).Descendants(), element => element.Name.LocalName == "text");
         Assert.Contains("font-family=\"IBM Plex Sans, sans-serif", svg, StringComparison.Ordinal);
+
+        // The plot package leaves an empty path for an axis without ticks; a touch of the round pen is never empty.
+        Assert.DoesNotContain(XDocument.Parse(svg).Descendants(), element => (string?)element.Attribute("stroke-linecap") == "round" && (string?)element.Attribute("d") == "");
+    }
+
+    [Fact]
+    public void WriteSvg_PairedDifferences_ShowsEveryPair()
+    {
+        var svg = Svg(new PairedDifferencesFigure("a", "b", [new("1", 1.5), new("2", -2), new("3", 0.25), new("4", null)], null, "", "", 1, "alt"));
+
+        var touches = XDocument.Parse(svg).Descendants()
+            .Where(element => (string?)element.Attribute("stroke-linecap") == "round")
+            .Sum(element => ((string?)element.Attribute("d"))!.Count(letter => letter == 'M'));
+        Assert.Equal(3, touches);
     }
 
     [Theory]
