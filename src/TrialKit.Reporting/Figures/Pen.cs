@@ -23,10 +23,15 @@ internal sealed class Pen(SKCanvas canvas)
     // A text that was measured for its room must fit it in spite of single precision.
     private const float Rounding = 0.05f;
 
+    private static readonly float[] DashPattern = [4, 2];
+    private static readonly float[] DotPattern = [1, 2];
+
     /// <summary>A straight line.</summary>
-    public void Line(float x1, float y1, float x2, float y2, SKColor color, float width)
+    public void Line(float x1, float y1, float x2, float y2, SKColor color, float width, LineStroke stroke = LineStroke.Whole)
     {
         using var paint = Stroke(color, width);
+        using var broken = stroke == LineStroke.Whole ? null : SKPathEffect.CreateDash(stroke == LineStroke.Dashed ? DashPattern : DotPattern, 0);
+        paint.PathEffect = broken;
         canvas.DrawLine(x1, y1, x2, y2, paint);
     }
 
