@@ -69,6 +69,7 @@ internal static class CommandLine
             ForecastCommand.Create(terminal),
             HeatCommand.Create(terminal),
             StarterCommand.Create(terminal),
+            TeachCommand.Create(terminal),
         };
 
     private static string Words(Command command) => command.Name == "trialkit" ? command.Name : $"trialkit {command.Name}";
