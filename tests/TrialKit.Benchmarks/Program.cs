@@ -14,6 +14,11 @@ if (args is ["calibrate-emergence", var trials])
     return EmergenceCalibrationRun.Print(int.Parse(trials, CultureInfo.InvariantCulture), Console.Out);
 }
 
+if (args is ["calibrate-evenness", var shifts])
+{
+    return EvennessCalibrationRun.Print(int.Parse(shifts, CultureInfo.InvariantCulture), Console.Out);
+}
+
 if (args is ["turnbull", var folder])
 {
     return TurnbullBesideScript.Run(folder, Console.Out);

@@ -85,9 +85,10 @@ internal static class Gallery
 
     public static RowMapFigure RowMap(int spots) => new(
         "inches along the tape",
-        ["first day", "1 day behind", "2 to 3 days", "over 3 days"],
-        [.. Enumerable.Range(0, spots).Select(spot => new MappedRow(FormattableString.Invariant($"S{spot:00} A"), [.. Enumerable.Range(0, 30).Select(i => new MappedPlant((6.15 * i) + (i % 7), i % 11 == 10 ? null : (i + spot) % 4))]))],
-        "One plant in four came up more than 3 days behind.");
+        ["May 30", "31", "Jun 1", "2", "3", "4", "5"],
+        [.. Enumerable.Range(0, spots).Select(spot => new MappedRow(FormattableString.Invariant($"S{spot:00} A"), [.. Enumerable.Range(0, 30).Select(i => new MappedPlant((6.15 * i) + (i % 7), i % 11 == 10 ? null : (i + spot) % 7, IsLate: (i + spot) % 7 > 3))]))],
+        "Three plants in seven came up more than 3 days behind.",
+        "over 3 days behind");
 
     public static PairedDifferencesFigure Pairs(int count) => new(
         "Days sooner to half up, chains less none",

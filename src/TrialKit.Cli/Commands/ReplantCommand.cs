@@ -72,9 +72,9 @@ internal static class ReplantCommand
         return ExitCode.Done;
     }
 
-    private static KeepOrReplant Compare(PlantDensity stand, DateOnly planted, (DateOnly Date, PlantDensity Stand) later) => later.Date > planted
+    private static KeepOrReplant Compare(PlantDensity stand, DateOnly planted, (DateOnly Date, PlantDensity Stand) later) => KeepOrReplant.IsReplantOf(later.Date, planted)
         ? new(stand, planted, later.Stand, later.Date)
-        : throw new UsageException(string.Create(CultureInfo.InvariantCulture, $"--replant was {later.Date:yyyy-MM-dd}; a date after the planting on {planted:yyyy-MM-dd} was expected."));
+        : throw new UsageException(string.Create(CultureInfo.InvariantCulture, $"--replant was {later.Date:yyyy-MM-dd}; a date after the planting on {planted:yyyy-MM-dd} and in its year was expected."));
 
     private static DateOnly Date(string text, string option) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)

@@ -3,29 +3,35 @@ using TrialKit.Reporting.Document;
 
 namespace TrialKit.Reporting.Figures;
 
-/// <summary>Share of seeds up by day: each strip as a thin line through its visits, each treatment as a strong curve; dates, days and heat below.</summary>
+/// <summary>Share of seeds up by day: each strip as dots at its visits, joined by a thin line where they follow each other closely, each treatment as a strong curve; dates, days and heat below.</summary>
 /// <param name="planted">The planting date, day 0.</param>
 /// <param name="curves">The treatments, control first.</param>
 /// <param name="heatTitle">Name and unit of the heat scale, such as <c>heat, F-days</c>.</param>
 /// <param name="heat">Ticks of the heat scale; empty where the heat is not known.</param>
 /// <param name="altText">The result in words.</param>
 /// <param name="heatUnit">The unit alone, for where room is short; null for the whole title.</param>
+/// <param name="shareTitle">What share it is, with its unit.</param>
 public sealed class EmergenceCurvesFigure(
     DateOnly planted,
     IReadOnlyList<EmergenceCurve> curves,
     string heatTitle,
     IReadOnlyList<HeatTick> heat,
     string altText,
-    string? heatUnit = null) : IFigure
+    string? heatUnit = null,
+    string shareTitle = "Seeds up, %") : IFigure
 {
     private const float TopRoom = 20;
     private const float AxisRow = 14;
     private const float LeftRoom = 30;
     private const float LabelGap = 7;
     private const float Narrow = 380;
+    private const double Visible = 0.01;
 
     /// <summary>The most treatments whose strips are drawn as lines; with more, their lines would hide the curves and only their dots remain.</summary>
     public const int MostJoined = 3;
+
+    /// <summary>The most days between two visits over which a rise is drawn as a line; over more it would say what nobody saw.</summary>
+    public const double MostJoinedDays = 2.25;
 
     private readonly IReadOnlyList<EmergenceCurve> curves = Check(curves);
 
@@ -57,7 +63,7 @@ public sealed class EmergenceCurvesFigure(
         AddLines(chart, firstDay);
         chart.Render(canvas);
 
-        pen.Text("Seeds up, %", area.Left, area.Top + 6, FigureStyle.Ink, FigureStyle.LabelSize);
+        pen.Text(shareTitle, area.Left, area.Top + 6, FigureStyle.Ink, FigureStyle.LabelSize);
         DrawScales(pen, chart, area, days, dayTitle, heatName);
         DrawNames(pen, chart, labelRoom);
     }
@@ -77,10 +83,13 @@ public sealed class EmergenceCurvesFigure(
             {
                 if (joinStrips)
                 {
-                    chart.Line(Percent(From(strip, firstDay)), tone.WithAlpha(120), FigureStyle.ThinStroke);
+                    foreach (var run in Joined(strip).Where(run => run.Count > 1 && run[^1].Day > firstDay))
+                    {
+                        chart.Line(Percent(From(run, firstDay)), tone.WithAlpha(120), FigureStyle.ThinStroke);
+                    }
                 }
 
-                chart.Dots(Percent(From(strip, firstDay)), tone.WithAlpha(150), 2.4f);
+                chart.Dots(Percent(strip.Where(point => point.Day >= firstDay)), tone.WithAlpha(150), 2.4f);
             }
         }
 
@@ -154,12 +163,31 @@ public sealed class EmergenceCurvesFigure(
         return first > lastDay ? [firstDay] : [.. Enumerable.Range(0, (int)((lastDay - first) / step) + 1).Select(i => first + (i * step))];
     }
 
-    // The days before anything is up are cut where they would take a sixth of the paper or more; two of them remain.
+    // The days before anything can be up are cut where they would take a sixth of the paper or more; one or two of them remain.
     private int FirstDayShown(double lastDay)
     {
-        var up = AllPoints().Where(point => point.Share > 0.01).Select(point => point.Day).DefaultIfEmpty(0).Min();
-        var first = (int)Math.Floor(up) - 2;
+        var up = AllPoints().Where(point => point.Share > Visible).Select(point => point.Day).DefaultIfEmpty(0).Min();
+        var rise = curves.SelectMany(curve => curve.Undefined ?? []).Where(stretch => stretch.HighShare > Visible).Select(stretch => stretch.FromDay).DefaultIfEmpty(up).Min();
+        var first = Math.Min((int)Math.Floor(up) - 2, (int)Math.Floor(rise) - 1);
         return first >= lastDay / 6 ? first : 0;
+    }
+
+    // A strip's visits in runs that a line may join; one alone makes no line.
+    internal static IEnumerable<List<CurvePoint>> Joined(IReadOnlyList<CurvePoint> strip)
+    {
+        var run = new List<CurvePoint> { strip[0] };
+        foreach (var (from, to) in strip.Zip(strip.Skip(1)))
+        {
+            if (to.Day - from.Day > MostJoinedDays && to.Share > from.Share)
+            {
+                yield return run;
+                run = [];
+            }
+
+            run.Add(to);
+        }
+
+        yield return run;
     }
 
     // The points from a day on; the line is cut at that day where it crosses it.

@@ -41,11 +41,16 @@ internal static class FigureStyle
     public static readonly IReadOnlyList<SKColor> Steps =
     [
         SKColor.Parse("#C3D3EA"),
-        SKColor.Parse("#93B1DC"),
+        SKColor.Parse("#A1BBE1"),
+        SKColor.Parse("#7FA2D5"),
         SKColor.Parse("#5F8AC6"),
-        SKColor.Parse("#AC5419"),
-        SKColor.Parse("#602003"),
+        SKColor.Parse("#4068A8"),
+        SKColor.Parse("#284485"),
+        SKColor.Parse("#152455"),
     ];
+
+    /// <summary>What marks one among others as late.</summary>
+    public static readonly SKColor Late = SKColor.Parse("#AC5419");
 
     /// <summary>Size of axis titles and direct labels.</summary>
     public const float LabelSize = 9.5f;

@@ -8,13 +8,16 @@ namespace TrialKit.Reporting.Figures;
 /// <param name="steps">What each tone means, the first to come up first; no more than the style has.</param>
 /// <param name="rows">The spots.</param>
 /// <param name="altText">The result in words.</param>
-public sealed class RowMapFigure(string axisTitle, IReadOnlyList<string> steps, IReadOnlyList<MappedRow> rows, string altText) : IFigure
+/// <param name="late">What the mark of a late plant means; null where no plant can be marked.</param>
+public sealed class RowMapFigure(string axisTitle, IReadOnlyList<string> steps, IReadOnlyList<MappedRow> rows, string altText, string? late = null) : IFigure
 {
     private const float TopRoom = 20;
     private const float BottomRoom = 32;
     private const float RowHeight = 11;
     private const float PlantHeight = 8;
     private const float PlantWidth = 2.6f;
+    private const float FootWidth = 5.2f;
+    private const float FootHeight = 2.8f;
     private const float Gap = 8;
     private const double PageWidth = 488;
 
@@ -49,18 +52,26 @@ public sealed class RowMapFigure(string axisTitle, IReadOnlyList<string> steps, 
             pen.Line(data.Left, y, data.Right, y, FigureStyle.Grid, FigureStyle.HairStroke);
             foreach (var plant in rows[i].Plants)
             {
-                DrawPlant(pen, chart.X(plant.Position), y, plant.Step);
+                DrawPlant(pen, chart.X(plant.Position), y, plant.Step, plant.IsLate);
             }
         }
 
         pen.Text(Pen.Shorten(axisTitle, data.Width), data.MidX, area.Bottom - 6, FigureStyle.Quiet, place: TextPlace.Middle);
     }
 
-    private static void DrawPlant(Pen pen, float x, float y, int? step)
+    // Few steps use the whole range of tones.
+    private SKColor Tone(int step) => FigureStyle.Steps[steps.Count > 1 ? step * (FigureStyle.Steps.Count - 1) / (steps.Count - 1) : 0];
+
+    private void DrawPlant(Pen pen, float x, float y, int? step, bool isLate)
     {
         if (step is { } tone)
         {
-            pen.Box(SKRect.Create(x - (PlantWidth / 2), y - (PlantHeight / 2), PlantWidth, PlantHeight), FigureStyle.Steps[tone]);
+            pen.Box(SKRect.Create(x - (PlantWidth / 2), y - (PlantHeight / 2), PlantWidth, PlantHeight), Tone(tone));
+            if (isLate)
+            {
+                pen.Box(SKRect.Create(x - (FootWidth / 2), y + (PlantHeight / 2) - FootHeight, FootWidth, FootHeight), FigureStyle.Late);
+            }
+
             return;
         }
 
@@ -72,9 +83,15 @@ public sealed class RowMapFigure(string axisTitle, IReadOnlyList<string> steps, 
         var x = area.Left;
         for (var i = 0; i < steps.Count; i++)
         {
-            DrawPlant(pen, x + 2, area.Top + 6, i);
+            DrawPlant(pen, x + 2, area.Top + 6, i, isLate: false);
             pen.Text(steps[i], x + 7, area.Top + 6, FigureStyle.Ink);
-            x += Pen.Width(steps[i]) + 20;
+            x += Pen.Width(steps[i]) + 16;
+        }
+
+        if (late is not null)
+        {
+            DrawPlant(pen, x + 2, area.Top + 6, steps.Count - 1, isLate: true);
+            pen.Text(Pen.Shorten(late, area.Right - x - 9), x + 9, area.Top + 6, FigureStyle.Ink);
         }
     }
 

@@ -178,7 +178,7 @@ internal static class AnswerPage
         var panels = new List<FigurePanel>();
         if (EmergencePart.Figure(analysis, tones) is { } emergence)
         {
-            panels.Add(new(analysis.Heat is { } heat ? $"Seeds up by day, and by heat ({heat.Clock.HeatMethod.Name})" : "Seeds up by day", emergence, EmergenceShare));
+            panels.Add(new(EmergencePart.ShareWords(analysis).Panel + (analysis.Heat is { } heat ? $", and by heat ({heat.Clock.HeatMethod.Name})" : ""), emergence, EmergenceShare));
         }
 
         var compared = Pictured.Select(id => analysis.Measures.FirstOrDefault(measure => measure.Measure.Id == id && !measure.Contrasts.IsEmpty)).OfType<MeasureComparison>();

@@ -20,7 +20,7 @@ internal static class EmergencePart
         if (Figure(analysis, tones) is { } figure)
         {
             yield return new Heading(2, "How the stand came up");
-            yield return new FigureBlock(figure, "Share of seeds up by day", Height, Note: Note(analysis)) { Name = "emergence" };
+            yield return new FigureBlock(figure, ShareWords(analysis).Caption, Height, Note: Note(analysis)) { Name = "emergence" };
         }
     }
 
@@ -34,7 +34,7 @@ internal static class EmergencePart
             .ToArray();
         return curves.Length == 0
             ? null
-            : new(analysis.Trial.Planting.Date, curves, HeatTitle(analysis), Ticks(analysis, strips), AltText(analysis), Unit(analysis));
+            : new(analysis.Trial.Planting.Date, curves, HeatTitle(analysis), Ticks(analysis, strips), AltText(analysis), Unit(analysis), ShareWords(analysis).Axis);
     }
 
     private static EmergenceCurve Curve(TrialAnalysis analysis, Treatment treatment, int tone, StripEmergence[] strips)
@@ -82,16 +82,28 @@ internal static class EmergencePart
     private static string Unit(TrialAnalysis analysis) => analysis.Trial.Units == UnitSystem.Us ? "F-days" : "C-days";
 
     private static string Note(TrialAnalysis analysis) =>
-        (analysis.Trial.Treatments.Length > EmergenceCurvesFigure.MostJoined ? "Dots are strips at their visits" : "Thin lines are strips through their visits")
+        (analysis.Trial.Treatments.Length > EmergenceCurvesFigure.MostJoined ? "Dots are strips at their visits" : "Thin lines join a strip's visits up to two days apart")
         + "; the strong line is the mean of the curves fitted to the strips of a treatment. Between visits the share up is not known: a light box spans each such stretch for all strips of a treatment together."
         + (analysis.Heat is { } heat ? $" Heat is counted by {heat.Clock.HeatMethod.Name}, planting day {(heat.Clock.CountsPlantingDay ? "" : "not ")}counted, from {heat.Source}." : "");
+
+    /// <summary>What the share is of: seeds where they are known at every strip, plants where at none.</summary>
+    internal static (string Caption, string Axis, string Panel) ShareWords(TrialAnalysis analysis)
+    {
+        var known = analysis.Strips.Emergence.Where(strip => strip.Strip.IsAnalysed).Select(strip => strip.SeedsSown is not null).Distinct().ToArray();
+        return known switch
+        {
+            [true] => ("Share of seeds up by day", "Seeds up, %", "Seeds up by day"),
+            [false] => ("Share of the plants seen that were up, by day", "Plants up, %", "Plants up by day"),
+            _ => ("Share up by day, of seeds or, where they are unknown, of the plants seen", "Up, %", "Up by day"),
+        };
+    }
 
     private static string AltText(TrialAnalysis analysis)
     {
         var t50 = analysis.Measures.FirstOrDefault(measure => measure.Measure.Id == "t50");
         return t50 is null
-            ? "The share of seeds up by day for each treatment."
-            : "The share of seeds up by day for each treatment. " + string.Join(" ", t50.Contrasts.Select(contrast =>
+            ? $"{ShareWords(analysis).Caption} for each treatment."
+            : $"{ShareWords(analysis).Caption} for each treatment. " + string.Join(" ", t50.Contrasts.Select(contrast =>
                 $"{contrast.Treatment.Label} against {contrast.Baseline.Label}: {VerdictSentence.Of(t50.Measure, contrast, TrialWords.Replicates(analysis.Trial))}"));
     }
 }

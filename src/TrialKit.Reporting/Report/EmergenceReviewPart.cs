@@ -7,6 +7,9 @@ namespace TrialKit.Reporting.Report;
 /// <summary>For the reviewer: the curve chosen, each treatment's times with intervals, checks of the comparison on time, and the table of indices.</summary>
 internal static class EmergenceReviewPart
 {
+    // Scores are shares of one; sums of them are zero to this.
+    private const double Rounding = 1e-12;
+
     public static IEnumerable<Block> Of(TrialAnalysis analysis)
     {
         if (analysis.Emergence is not { } review)
@@ -73,7 +76,7 @@ internal static class EmergenceReviewPart
                 $"{test.Treatment.Label} less {test.Baseline.Label}",
                 $"score test, {score.Of}",
                 NumberText.Count(score.Blocks),
-                score.Statistic > 0 ? "sooner" : "later",
+                Direction(score),
                 NumberText.Dash,
                 score.IsExact ? NumberText.PValue(score.P?.Value) : $"{NumberText.PValue(score.P?.Value)} (normal)",
                 NumberText.PValue(score.SmallestP.Value)))
@@ -108,7 +111,7 @@ internal static class EmergenceReviewPart
         var strips = analysis.Strips.Emergence.Where(strip => strip.Strip.IsAnalysed && !strip.Indices.IsEmpty).ToArray();
         var rows = strips
             .SelectMany(strip => strip.Indices.Select(index => (strip.Strip.Treatment, Index: index)))
-            .Where(entry => !(entry.Index.Id.StartsWith("heat-", StringComparison.Ordinal) && entry.Index.Id.Contains("-of-", StringComparison.Ordinal)))
+            .Where(entry => !IsHeatToShare(entry.Index.Id))
             .GroupBy(entry => entry.Index.Id, StringComparer.Ordinal)
             .Select(kind => TableRow.Of(
             [
@@ -125,6 +128,14 @@ internal static class EmergenceReviewPart
                 rows,
                 "They read a plant as up at the visit that found it and may be compared only between strips with the same visits. A dash: not defined, or not reached, in some strip. Sources, each strip's values and the times to shares in heat stand in the written tables.");
     }
+
+    private static bool IsHeatToShare(string id) =>
+        id.StartsWith("heat-", StringComparison.Ordinal) && (id.EndsWith("-of-up", StringComparison.Ordinal) || id.EndsWith("-of-sown", StringComparison.Ordinal));
+
+    // Without a p nothing was scored; a sum of zero leans to neither side.
+    internal static string Direction(TimeScoreTest score) => score.P is null ? NumberText.Dash
+        : Math.Abs(score.Statistic) < Rounding ? "neither"
+        : score.Statistic > 0 ? "sooner" : "later";
 
     private static string Mean(double?[] values) =>
         values.Length == 0 || values.Any(value => value is null) ? NumberText.Dash : NumberText.Figures(values.Average()!.Value, 4);

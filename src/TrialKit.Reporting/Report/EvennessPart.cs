@@ -1,6 +1,5 @@
 using TrialKit.Emergence;
 using TrialKit.Reporting.Document;
-using TrialKit.Reporting.Figures;
 using TrialKit.Results;
 using TrialKit.Trials;
 using UnitSystem = TrialKit.Quantities.UnitSystem;
@@ -10,8 +9,6 @@ namespace TrialKit.Reporting.Report;
 /// <summary>How evenly plants came up: lags by strip, leaf stage, the map of the row, and what is published on late plants.</summary>
 internal static class EvennessPart
 {
-    private const int MostRows = 36;
-
     public static IEnumerable<Block> Of(TrialAnalysis analysis)
     {
         var strips = analysis.Strips.Evenness;
@@ -21,12 +18,16 @@ internal static class EvennessPart
         }
 
         yield return new Heading(2, "How even, plant by plant");
-        if (!strips.IsEmpty)
+        if (strips.Any(strip => strip.VisitsTellLags || strip.PercentWithin24HoursOfFirst is not null || strip.PercentWithin48HoursOfFirst is not null))
         {
             yield return Lags(strips);
         }
+        else if (!strips.IsEmpty)
+        {
+            yield return new Paragraph("How far plants lag behind each other is not told: that takes a visit a day while plants come up, from before the first of every spot on.");
+        }
 
-        foreach (var map in RowMaps(analysis))
+        foreach (var map in RowMapPart.Of(analysis))
         {
             yield return map;
         }
@@ -74,7 +75,7 @@ internal static class EvennessPart
             NumberText.Number(strip.PercentWithin24HoursOfMedian, 0),
             NumberText.Number(strip.PercentWithin48HoursOfMedian, 0),
             NumberText.Number(strip.PercentLate, 0)))],
-        "A plant is dated by the visit that found it. Of the median: within so many hours before or after the middle plant of the spot. Each plant's lag, also behind its two neighbours, stands in the written tables.");
+        "A plant is dated by the visit that found it; a dash where visits were too far apart, or too few, to tell. Of the median: within so many hours before or after the middle plant of the spot. Each plant's lag, also behind its two neighbours, stands in the written tables.");
 
     private static Table Stages(TrialAnalysis analysis)
     {
@@ -100,39 +101,6 @@ internal static class EvennessPart
                 NumberText.Number(strip.MeanLeavesBehind, 2),
                 NumberText.Number(strip.MeanHeatBehind?.In(units), 1),
                 NumberText.Number(strip.MeanDaysBehind, 1)))],
-            "A stage is read to one leaf, some four days. In corn a leaf is taken as 82 F-days to the tenth and 50 after; Iowa State University prints 84 and 56.");
+            "A stage is read to one leaf, some four days. In corn a leaf is taken as 82 F-days to the tenth and 50 after; Iowa State University prints 84 and 56. The days are those that this heat took in the air after half of the plants were up.");
     }
-
-    private static IEnumerable<FigureBlock> RowMaps(TrialAnalysis analysis)
-    {
-        var us = analysis.Trial.Units == UnitSystem.Us;
-        var lags = analysis.Strips.Evenness
-            .SelectMany(strip => strip.Lags.Where(lag => lag.Plant is not null).Select(lag => (Key: (strip.Strip.Name, lag.Spot, lag.Plant!), Lag: lag)))
-            .ToLookup(entry => entry.Key, entry => entry.Lag);
-        if (lags.Count == 0)
-        {
-            return [];
-        }
-
-        var rows =
-            from plant in analysis.Trial.Plants
-            where plant is { Position: not null, Fate: not PlantFate.Volunteer }
-            group plant by (Strip: plant.Strip.Name, plant.Spot) into spot
-            select new MappedRow(
-                $"{spot.Key.Strip} {spot.Key.Spot}",
-                [.. spot.Select(plant => new MappedPlant(us ? plant.Position!.Value.Inches : plant.Position!.Value.Centimeters, lags[(plant.Strip.Name, plant.Spot, plant.Name)].FirstOrDefault() is { } lag ? Step(lag) : null))]);
-        var pages = rows.Chunk(MostRows).ToArray();
-        return pages.Select((page, i) => new FigureBlock(
-            new RowMapFigure(
-                us ? "inches along the tape" : "centimetres along the tape",
-                ["first day", "1 day behind", "2 to 3 days", "over 3 days", "over 5 days"],
-                page,
-                $"Plants along the tape at {page.Length} spots, toned by how many days each came up behind the first of its spot; {page.Sum(row => row.Plants.Count(plant => plant.Step >= 3))} of {page.Sum(row => row.Plants.Count)} came up more than 3 days behind."),
-            i == 0 ? "Map of the rows: each mark a plant, toned by its days behind the first of its spot" : "Map of the rows, continued",
-            Note: i == pages.Length - 1 ? "Each line is a spot, named by strip and spot. A ring is a plant whose emergence was not dated." : null));
-    }
-
-    private static int Step(PlantLag lag) => lag.IsLate
-        ? lag.BehindFirst > 5 ? 4 : 3
-        : lag.BehindFirst < 0.5 ? 0 : lag.BehindFirst < 1.5 ? 1 : 2;
 }

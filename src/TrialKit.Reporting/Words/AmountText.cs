@@ -12,8 +12,9 @@ internal sealed class AmountText
     private const int MostFiner = 3;
     private readonly Func<double, string> number;
     private readonly string unit;
+    private readonly string one;
 
-    private AmountText(Func<double, string> number, string unit) => (this.number, this.unit) = (number, unit);
+    private AmountText(Func<double, string> number, string unit, string? one = null) => (this.number, this.unit, this.one) = (number, unit, one ?? unit);
 
     /// <summary>The words for differences of a measure no larger than a given size.</summary>
     /// <param name="measure">The measure.</param>
@@ -30,14 +31,22 @@ internal sealed class AmountText
     private static AmountText For(Measure measure, double largest, int finer) => measure.Kind switch
     {
         MeasureKind.Stand => new(value => finer == 0 ? NumberText.StandAmount(value, largest) : NumberText.Number(value, 0), MeasureText.UnitWord(measure)),
-        MeasureKind.Share => new(value => NumberText.Number(value, 1 + finer), "percentage points"),
-        MeasureKind.Time when largest < DaysToldInHours => new(value => NumberText.Number(value * HoursPerDay, finer), "hours"),
+        MeasureKind.Share => new(value => NumberText.Number(Math.Min(value, MeasureText.Most(measure)), 1 + finer), "percentage points"),
+        MeasureKind.Time when largest < DaysToldInHours => new(value => NumberText.Number(value * HoursPerDay, finer), "hours", "hour"),
         MeasureKind.Time => new(value => NumberText.Number(value, 1 + finer), MeasureText.UnitWord(measure)),
         MeasureKind.Heat => new(value => NumberText.Number(value, 1 + finer), measure.Unit.Symbol),
         MeasureKind.Length => new(value => NumberText.Number(value, (measure.Unit == Unit.Inches ? 2 : 1) + finer), measure.Unit == Unit.Inches ? "inches" : measure.Unit.Symbol),
         MeasureKind.Yield => new(value => NumberText.Number(value, (measure.Unit == Unit.BushelsPerAcre ? 1 : 2) + finer), MeasureText.UnitWord(measure)),
         _ => new(value => NumberText.Fitting(value, largest, OwnFigures + finer), measure.Unit.Symbol),
     };
+
+    /// <summary>What was found, as a statement: <c>half the plants were up 8 hours sooner</c>.</summary>
+    /// <param name="value">The difference.</param>
+    /// <param name="words">The words of the measure.</param>
+    /// <param name="opening">How the statement begins: the measure's opening, as it stands at the head of a sentence or within one.</param>
+    public string Found(double value, MeasureWords words, string opening) => IsNothing(value)
+        ? $"{(char.IsUpper(opening[0]) ? "The" : "the")} difference in {words.Noun} was next to none"
+        : $"{opening} {Directed(value, words)}";
 
     /// <summary>A difference with its direction: <c>8 hours sooner</c>; <c>next to none</c> where it rounds to nothing.</summary>
     public string Directed(double value, MeasureWords words) => IsNothing(value) ? "next to none" : $"{Amount(value)} {Direction(value, words)}";
@@ -72,5 +81,5 @@ internal sealed class AmountText
     private static string Direction(double value, MeasureWords words) => value < 0 ? words.Less : words.More;
 
     // A number and its unit stand on one line.
-    private string WithUnit(string amount) => unit.Length == 0 ? amount : $"{amount}\u00A0{unit}";
+    private string WithUnit(string amount) => unit.Length == 0 ? amount : $"{amount}\u00A0{(amount == "1" ? one : unit)}";
 }

@@ -6,6 +6,12 @@ namespace TrialKit.Reporting.Words;
 /// <summary>A measure's values and differences in a table, rounded by what sort of number they are.</summary>
 public static class MeasureText
 {
+    // Stands and seeds up in percent of the seeds dropped may pass 100, and so may a coefficient of variation.
+    private static readonly HashSet<string> PartsOfAWhole = new(StringComparer.Ordinal)
+    {
+        "up-24h", "up-48h", "late-3d", "stage-behind", "spacing-multiples", "spacing-single", "spacing-missed", "depth-near",
+    };
+
     /// <summary>The measure's name with its unit: <c>Stand, plants/ac</c>.</summary>
     public static string Name(Measure measure)
     {
@@ -44,6 +50,10 @@ public static class MeasureText
     /// <summary>An interval of differences.</summary>
     public static string Interval(Measure measure, Interval interval) =>
         NumberText.Range(interval.Low, interval.High, value => Difference(measure, value));
+
+    /// <summary>The most that two values of the measure can differ by; infinite where there is no such limit.</summary>
+    /// <remarks>An interval by Student's t knows nothing of it: where strips are few and apart it may reach beyond.</remarks>
+    internal static double Most(Measure measure) => PartsOfAWhole.Contains(measure.Id) ? 100 : double.PositiveInfinity;
 
     private static int Decimals(Measure measure) => measure.Kind switch
     {

@@ -45,7 +45,7 @@ internal static class PageWords
         var (low, high) = (contrasts.Min(contrast => contrast.Interval!.Value.Low), contrasts.Max(contrast => contrast.Interval!.Value.High));
         var text = AmountText.For(measure, Math.Max(Math.Abs(low), Math.Abs(high)));
         var least = contrasts.MaxBy(contrast => contrast.Detectable)!;
-        return $"No difference in {words.Noun} was shown in any of the {NumberText.CountWord(contrasts.Count).ToLowerInvariant()} comparisons: their ranges reach from {text.Range(low, high, words)}. {NumberText.CountWord(least.Estimate!.Replicates)} {replicates} like these would usually show a difference of {text.Amount(least.Detectable!.Value)}.";
+        return $"No difference in {words.Noun} was shown in any of the {NumberText.CountWord(contrasts.Count).ToLowerInvariant()} comparisons: their ranges reach from {text.Range(low, high, words)}. {NumberText.CountWord(least.Estimate!.Replicates)} {replicates} like these {VerdictSentence.Usually(measure, least.Detectable!.Value, text.Amount(least.Detectable!.Value))}.";
     }
 
     /// <summary>What several treatments came to on one measure, where they are not all without a difference.</summary>

@@ -23,7 +23,7 @@ public static class VerdictSentence
         if (contrast.Interval is not { } interval)
         {
             var plain = AmountText.For(measure, Math.Abs(contrast.Difference));
-            return $"Not tested, since these strips give no measure of how sure it is: {Lowered(words.Opening)} {plain.Directed(contrast.Difference, words)}.";
+            return $"Not tested, since these strips give no measure of how sure it is: {plain.Found(contrast.Difference, words, Lowered(words.Opening))}.";
         }
 
         var margin = contrast.IsWithinMargin ? contrast.Equivalence!.Margin : 0;
@@ -32,9 +32,9 @@ public static class VerdictSentence
         var limit = contrast.Estimate is { Replicates: < FewReplicates } few ? $"On {NumberText.CountWord(few.Replicates).ToLowerInvariant()} {replicates} only, which is little: " : "";
         return limit + contrast.Verdict switch
         {
-            Verdict.Shown => $"{Opened(words.Opening, limit)} {text.Directed(contrast.Difference, words)} ({text.Range(interval.Low, interval.High, words)})." + Small(contrast, text),
+            Verdict.Shown => $"{text.Found(contrast.Difference, words, Opened(words.Opening, limit))} ({text.Range(interval.Low, interval.High, words)})." + Small(contrast, text),
             Verdict.Equivalent => $"{Opened("The two are equivalent in", limit)} {words.Noun} within {text.Told(margin)}, the margin set beforehand: {text.Directed(contrast.Difference, words)}{Within(contrast, text, words)}.",
-            _ => $"{Opened("No difference in", limit)} {words.Noun} was shown: {text.Directed(contrast.Difference, words)}, but anything from {text.Range(interval.Low, interval.High, words)} fits these strips." + Detectable(contrast, text, replicates),
+            _ => $"{Opened("No difference in", limit)} {words.Noun} was shown: {text.Directed(contrast.Difference, words)}, but anything from {text.Range(interval.Low, interval.High, words)} fits these strips." + Detectable(measure, contrast, text, replicates),
         };
     }
 
@@ -48,7 +48,7 @@ public static class VerdictSentence
         var text = AmountText.For(pooled.Measure, new[] { difference, interval.Low, interval.High, another.Low, another.High }.Max(Math.Abs));
         var sites = $"{NumberText.CountWord(pooled.Sites.Length).ToLowerInvariant()} sites";
         var found = pooled.Verdict == Verdict.Shown
-            ? $"{words.Opening} {text.Directed(difference, words)} over {sites} ({text.Range(interval.Low, interval.High, words)})."
+            ? $"{text.Found(difference, words, words.Opening)} over {sites} ({text.Range(interval.Low, interval.High, words)})."
             : $"No difference in {words.Noun} was shown over {sites}: {text.Directed(difference, words)}, but anything from {text.Range(interval.Low, interval.High, words)} fits them.";
         return $"{found} At another site like these anything from {text.Range(another.Low, another.High, words)} is to be expected.";
     }
@@ -64,8 +64,13 @@ public static class VerdictSentence
 
     private static string Lowered(string opening) => char.ToLowerInvariant(opening[0]) + opening[1..];
 
-    private static string Detectable(Contrast contrast, AmountText text, string replicates) =>
+    private static string Detectable(Measure measure, Contrast contrast, AmountText text, string replicates) =>
         contrast is { Detectable: { } detectable, Estimate: { } estimate }
-            ? $" {NumberText.CountWord(estimate.Replicates)} {replicates} like these would usually show a difference of {text.Size(detectable)}."
+            ? $" {NumberText.CountWord(estimate.Replicates)} {replicates} like these {Usually(measure, detectable, text.Size(detectable))}."
             : "";
+
+    /// <summary>What strips usually show: <c>would usually show a difference of 8</c>; nothing where that is more than the measure can differ by.</summary>
+    internal static string Usually(Measure measure, double detectable, string amount) => detectable > MeasureText.Most(measure)
+        ? "could not be counted on to show any difference there can be"
+        : $"would usually show a difference of {amount}";
 }

@@ -32,9 +32,9 @@ internal static class EmergenceFindings
     {
         foreach (var spot in spots)
         {
-            if (spot.BeganLate)
+            if (spot.Visits.BeganLate)
             {
-                yield return new("first-visit-late", FindingWeight.Caution, Text($"{spot.Up[0]} plants were up at the first visit; their interval reaches back to planting, and the shares up within 24 h and 48 h count from that visit, so they look too even."), spot.Place);
+                yield return new("first-visit-late", FindingWeight.Caution, Text($"{spot.Up[0]} plants were up at the first visit; their interval reaches back to planting, and nothing tells when the first came up: no share up within 24 h or 48 h of it is given, and no lag behind it."), spot.Place);
             }
 
             foreach (var visit in spot.Fell)
@@ -100,17 +100,18 @@ internal static class EmergenceFindings
     }
 
     /// <summary>What is to be said where visits leave a figure untold.</summary>
-    public static IEnumerable<Finding> OfVisits(StripEmergence strip, bool together)
+    public static IEnumerable<Finding> OfVisits(StripEmergence strip, bool together, bool beganLate)
     {
         if (!together)
         {
             yield return new("spots-visited-apart", FindingWeight.Note, "The spots were not visited at the same times: the curves use each spot's own visits, and there is no table of indices.", strip.Strip.Name);
         }
 
-        if (strip.PlantsUp > 0 && (strip.PercentWithin24Hours is null || strip.PercentWithin48Hours is null))
+        // Where plants were up at the first visit, that was said already.
+        if (strip.PlantsUp > 0 && !beganLate && (strip.PercentWithin24Hours is null || strip.PercentWithin48Hours is null))
         {
             var hours = strip.PercentWithin24Hours is not null ? "48 h" : strip.PercentWithin48Hours is not null ? "24 h" : "24 h and 48 h";
-            yield return new("visits-too-far-apart", FindingWeight.Note, $"No visit fell within 3 h of {hours} after the first plant at every spot, so the share up by then is not known.", strip.Strip.Name);
+            yield return new("visits-too-far-apart", FindingWeight.Note, $"The share up within {hours} of the first plant is not known: it takes a visit at most a day before the one that found the first plant, and one within 3 h of the moment, at every spot.", strip.Strip.Name);
         }
     }
 

@@ -26,7 +26,7 @@ public sealed record EmergenceReview(CurveChoice Curve, ImmutableArray<Treatment
         return analysed.Length == 0
             ? null
             : new(
-                CurveChoice.Of(analysed.Select(strip => strip.Fits)),
+                CurveChoice.Of(analysed.Select(strip => strip.Fits), trial.Design.Curve),
                 [.. from treatment in trial.Treatments
                     let own = analysed.Where(strip => Identifier.Same(strip.Strip.Treatment.Name, treatment.Name)).ToImmutableArray()
                     where own.Length > 0

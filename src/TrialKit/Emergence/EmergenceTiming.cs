@@ -31,7 +31,7 @@ public static class EmergenceTiming
         ArgumentNullException.ThrowIfNull(trial);
         var spots = trial.Emergence.ToLookup(spot => spot.Strip.Name, spot => WatchedSpot.Of(spot, trial.Planting), Identifier.Comparer);
         WatchedStrip[] watched = [.. trial.Strips.Where(strip => spots.Contains(strip.Name)).Select(strip => WatchedStrip.Of(strip, [.. spots[strip.Name]]))];
-        var shape = CurveChoice.Of(watched.Where(strip => strip.Strip.IsAnalysed).Select(strip => strip.Fits)).Shape;
+        var shape = CurveChoice.Of(watched.Where(strip => strip.Strip.IsAnalysed).Select(strip => strip.Fits), trial.Design.Curve).Shape;
         var clocks = new Dictionary<DateOnly, HeatClocks>();
         var strips = ImmutableArray.CreateBuilder<StripEmergence>(watched.Length);
         foreach (var strip in watched)
@@ -69,8 +69,8 @@ public static class EmergenceTiming
             T90OfSown = OfSown(fit, 0.9, seeds, clocks),
             Spread = Spread(fit, clocks),
             HeatMethod = trial.Heat.Method,
-            PercentWithin24Hours = EarlyShare.Percent(spots, 1),
-            PercentWithin48Hours = EarlyShare.Percent(spots, 2),
+            PercentWithin24Hours = EarlyShare.Percent(spots.Select(spot => spot.Visits), 1),
+            PercentWithin48Hours = EarlyShare.Percent(spots.Select(spot => spot.Visits), 2),
             Curve = together ? Steps(spots, seeds) : Steps(spots, watched.Counts),
             Indices = together ? Indices(spots, seeds, clocks.Trial, trial.Units) : [],
             Findings = [],
@@ -82,7 +82,7 @@ public static class EmergenceTiming
                 .. EmergenceFindings.OfCounts(strip, spots, seeds),
                 .. EmergenceFindings.OfFit(strip, fit),
                 .. EmergenceFindings.OfTimes(trial, result),
-                .. EmergenceFindings.OfVisits(result, together),
+                .. EmergenceFindings.OfVisits(result, together, spots.Any(spot => spot.Visits.BeganLate)),
             ],
         };
     }

@@ -35,7 +35,7 @@ public sealed record EventTimeEstimate(
 
     /// <summary>The public face of a fit.</summary>
     internal static EventTimeEstimate From(EventTimeFit fit) => new(
-        $"{CurveChoice.Name(fit.Shape)} with a share that never comes up",
+        $"{CurveChoice.Name(fit.Shape)} {(fit.Flags.HasFlag(EventTimeFlags.ShareNotEstimated) ? "of the plants seen" : "with a share that never comes up")}",
         fit.D is { } d ? new(d, fit.StandardErrorOfD) : null,
         fit.B is { } b ? new(b, fit.StandardErrorOfB) : null,
         fit.E is { } e ? new(e, fit.StandardErrorOfE) : null,

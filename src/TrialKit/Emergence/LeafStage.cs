@@ -10,7 +10,7 @@ namespace TrialKit.Emergence;
 /// <summary>Lag of plants in leaf collars behind the mode of their spot, in leaves, heat units and days.</summary>
 /// <remarks>
 /// In corn a collar takes 82 F-days up to the tenth and 50 after (Nielsen, Purdue University); Iowa State University prints 84 and 56. Of two equally
-/// common stages the further is the mode. The resolution is one leaf, some four days.
+/// common stages the further is the mode. Both are heat of the air, also where soil temperatures are on record. The resolution is one leaf, some four days.
 /// </remarks>
 public static class LeafStage
 {
@@ -68,7 +68,8 @@ public static class LeafStage
 
     private static double? MeanDays(StripTrial trial, Strip strip, double half, double[] heat)
     {
-        if ((trial.SoilTemperature ?? trial.Weather) is not { } series)
+        // The heat that a leaf takes is published in terms of the air.
+        if (trial.Weather is not { } series)
         {
             return null;
         }

@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
+using TrialKit.Numerics.Distributions;
 using TrialKit.Numerics.EventTimes;
+using TrialKit.Numerics;
+using TrialKit.Quantities;
 using TrialKit.Results;
 using TrialKit.Trials;
 
@@ -22,6 +25,19 @@ public sealed record StripEmergence
 
     /// <summary>Plants up as percent of the seeds sown, never clipped; null when the seeds are unknown.</summary>
     public double? FinalPercent => SeedsSown > 0 ? 100 * PlantsUp / SeedsSown : null;
+
+    /// <summary>Wilson's interval of <see cref="FinalPercent"/> (Wilson 1927, J. Am. Stat. Assoc. 22:209-212); null where seeds are unknown or fewer than the plants. It is of this strip and takes its seeds as independent, which makes it too narrow.</summary>
+    /// <param name="level">The level.</param>
+    public Interval? FinalIntervalAt(ConfidenceLevel level)
+    {
+        if (SeedsSown is not { } seeds || seeds <= 0 || PlantsUp > seeds)
+        {
+            return null;
+        }
+
+        var (low, high) = WilsonInterval.Of(PlantsUp, seeds, Normal.UpperQuantile(level.Alpha / 2));
+        return new(100 * low, 100 * high, level);
+    }
 
     /// <summary>The last visit to any spot, in days after planting.</summary>
     public required double LastVisit { get; init; }

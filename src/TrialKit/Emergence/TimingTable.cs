@@ -49,15 +49,15 @@ internal static class TimingTable
         var (up, target) = (indices.Emerged, sown);
         return
         [
-            new(prefix + "mean-time", indices.MeanTime, unit, By("Mean emergence time", "Ellis & Roberts 1981")),
-            new(prefix + "variance-of-time", indices.VarianceOfTime, new($"({unit})2"), By("Variance of emergence time, n - 1", "Labouriau 1983")),
-            new(prefix + "cv-of-time", indices.CoefficientOfVariationOfTime, Unit.Percent, By("Coefficient of variation of emergence time", "Ranal & Santana 2006, Rev. Bras. Bot. 29:1-11")),
-            new(prefix + "velocity-kotowski", indices.CoefficientOfVelocity, new($"%/{per}"), By("Coefficient of velocity", "Kotowski 1926, Proc. Am. Soc. Hort. Sci. 23:176-184")),
-            new(prefix + "speed-maguire", indices.SpeedMaguire, new($"plants/{per}"), By("Speed of emergence (Maguire)", "Maguire 1962, Crop Sci. 2:176-177")),
-            new(prefix + "rate-index-erbach", indices.EmergenceRateIndexErbach, new($"%/{per}"), By("Emergence rate index (Erbach)", "Erbach 1982, Trans. ASAE 25:906-911")),
-            new(prefix + "rate-index-bilbro-wanjura", indices.EmergenceRateIndexBilbroWanjura, new($"plants/(m {per})"), By("Emergence rate index (Bilbro-Wanjura)", "Bilbro & Wanjura 1982, Trans. ASAE 25:1484-1487")),
-            Reached(prefix + "median-coolbear", indices.MedianCoolbear, unit, By("Median time, target (N + 1)/2", "Coolbear et al. 1984, J. Exp. Bot. 35:1609-1617")),
-            Reached(prefix + "median-farooq", indices.MedianFarooq, unit, By("Median time, target N/2", "Farooq et al. 2005, J. Integr. Plant Biol. 47:187-193")),
+            new(prefix + "mean-time", indices.MeanTime, unit, By(prefix, "Mean emergence time", "Ellis & Roberts 1981")),
+            new(prefix + "variance-of-time", indices.VarianceOfTime, new(unit == Unit.Days ? "d²" : $"({unit})²"), By(prefix, "Variance of emergence time, n - 1", "Labouriau 1983")),
+            new(prefix + "cv-of-time", indices.CoefficientOfVariationOfTime, Unit.Percent, By(prefix, "Coefficient of variation of emergence time", "Ranal & Santana 2006, Rev. Bras. Bot. 29:1-11")),
+            new(prefix + "velocity-kotowski", indices.CoefficientOfVelocity, new($"%/{per}"), By(prefix, "Coefficient of velocity", "Kotowski 1926, Proc. Am. Soc. Hort. Sci. 23:176-184")),
+            new(prefix + "speed-maguire", indices.SpeedMaguire, new($"plants/{per}"), By(prefix, "Speed of emergence (Maguire)", "Maguire 1962, Crop Sci. 2:176-177")),
+            new(prefix + "rate-index-erbach", indices.EmergenceRateIndexErbach, new($"%/{per}"), By(prefix, "Emergence rate index (Erbach)", "Erbach 1982, Trans. ASAE 25:906-911")),
+            new(prefix + "rate-index-bilbro-wanjura", indices.EmergenceRateIndexBilbroWanjura, new($"plants/(m {per})"), By(prefix, "Emergence rate index (Bilbro-Wanjura)", "Bilbro & Wanjura 1982, Trans. ASAE 25:1484-1487")),
+            Reached(prefix + "median-coolbear", indices.MedianCoolbear, unit, By(prefix, "Median time, target (N + 1)/2", "Coolbear et al. 1984, J. Exp. Bot. 35:1609-1617")),
+            Reached(prefix + "median-farooq", indices.MedianFarooq, unit, By(prefix, "Median time, target N/2", "Farooq et al. 2005, J. Integr. Plant Biol. 47:187-193")),
             .. Interpolated(curve, up, prefix, "up", "plants up", unit),
             .. target is { } seeds ? Interpolated(curve, seeds, prefix, "sown", "seeds sown", unit) : [],
         ];
@@ -74,10 +74,10 @@ internal static class TimingTable
         var times = Percents.ToDictionary(percent => percent, percent => Interpolation.TimeToCount(curve.Times, cumulative, percent / 100.0 * of));
         foreach (var percent in Percents)
         {
-            yield return Reached(Text($"{prefix}t{percent}-of-{suffix}"), times[percent], unit, By(Text($"Time to {percent} % of {whole}, straight between visits"), "linear interpolation"));
+            yield return Reached(Text($"{prefix}t{percent}-of-{suffix}"), times[percent], unit, By(prefix, Text($"Time to {percent} % of {whole}, straight between visits"), "linear interpolation"));
         }
 
-        yield return new(Text($"{prefix}t90-t10-of-{suffix}"), times[90].Time - times[10].Time, unit, By($"T90 - T10 of {whole}, straight between visits", "Egli & Rucker 2012, Crop Sci. 52:2774-2782"));
+        yield return new(Text($"{prefix}t90-t10-of-{suffix}"), times[90].Time - times[10].Time, unit, By(prefix, $"T90 - T10 of {whole}, straight between visits", "Egli & Rucker 2012, Crop Sci. 52:2774-2782"));
     }
 
     private static TimingIndex Reached(string id, TimeToCount time, Unit unit, Method method) => new(id, time.Time, unit, method, time switch
@@ -97,6 +97,8 @@ internal static class TimingTable
 
         return up;
     }
+
+    private static Method By(string prefix, string name, string source) => By(prefix.Length == 0 ? name : $"{name}, in heat", source);
 
     private static Method By(string name, string source) => new(name, source, Page);
 

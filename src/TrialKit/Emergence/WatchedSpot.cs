@@ -10,11 +10,10 @@ internal sealed class WatchedSpot
     // Lengths converted between units leave a rounding error: a row that holds 34 seeds must not hold 33.999999999.
     private const double ConversionError = 1e-6;
 
-    private WatchedSpot(EmergenceSpot spot, double[] days, int[] up, ImmutableArray<int> fell, double? seeds)
+    private WatchedSpot(EmergenceSpot spot, UpAtVisits visits, ImmutableArray<int> fell, double? seeds)
     {
         Spot = spot;
-        Days = days;
-        Up = up;
+        Visits = visits;
         Fell = fell;
         Seeds = seeds;
     }
@@ -25,14 +24,17 @@ internal sealed class WatchedSpot
     /// <summary>Strip and spot, for findings.</summary>
     public string Place => $"{Spot.Strip.Name}, spot {Spot.Spot}";
 
-    /// <summary>Visits in days after planting.</summary>
-    public double[] Days { get; }
+    /// <summary>Its visits, and plants up by each: the highest count so far.</summary>
+    public UpAtVisits Visits { get; }
 
-    /// <summary>Plants up by each visit: the highest count so far.</summary>
-    public int[] Up { get; }
+    /// <summary>Visits in days after planting.</summary>
+    public double[] Days => Visits.Days;
+
+    /// <summary>Plants up by each visit.</summary>
+    public int[] Up => Visits.Up;
 
     /// <summary>Plants up in the end.</summary>
-    public int Final => Up[^1];
+    public int Final => Visits.Final;
 
     /// <summary>Indices of visits that counted fewer plants than one before.</summary>
     public ImmutableArray<int> Fell { get; }
@@ -43,9 +45,6 @@ internal sealed class WatchedSpot
     /// <summary>Seeds sown: as known, else the row length times the seeding rate, not rounded; null when neither is recorded.</summary>
     /// <remarks>A rate tells the average number of seeds, so rounding it at each spot would bias the share by up to half a seed a spot.</remarks>
     public double? Seeds { get; }
-
-    /// <summary>Whether plants were up at the first visit already, so that nothing tells when the first came.</summary>
-    public bool BeganLate => Up[0] > 0;
 
     /// <summary>A spot in numbers.</summary>
     public static WatchedSpot Of(EmergenceSpot spot, Planting planting)
@@ -66,7 +65,7 @@ internal sealed class WatchedSpot
             up[i] = highest;
         }
 
-        return new(spot, days, up, fell.ToImmutable(), spot.Seeds ?? Expected(spot, planting));
+        return new(spot, new UpAtVisits(days, up), fell.ToImmutable(), spot.Seeds ?? Expected(spot, planting));
     }
 
     /// <summary>What was new at each visit of a running total.</summary>

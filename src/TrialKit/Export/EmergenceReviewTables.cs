@@ -111,6 +111,7 @@ internal static class EmergenceReviewTables
         analysis.Strips.Evenness,
         ("strip", "the strip", row => row.Strip.Name),
         ("plants", "plants dated", row => row.Lags.Length),
+        ("visits_tell_lags", "whether visits were a day apart or less while plants came up; else lags are not summed up", row => row.VisitsTellLags),
         ("mean_lag_days", "behind the first plant of the spot", row => row.MeanLag),
         ("sd_lag_days", "standard deviation, n - 1", row => row.StandardDeviation),
         ("percent_24h_of_first", "within 24 h of the first", row => row.PercentWithin24HoursOfFirst),
@@ -122,7 +123,7 @@ internal static class EmergenceReviewTables
     private static ResultTable Lags(TrialAnalysis analysis) => ResultTable.Of(
         "plant-lags",
         "one plant whose emergence was dated by itself",
-        analysis.Strips.Evenness.SelectMany(strip => strip.Lags.Where(lag => lag.Plant is not null).Select(lag => (strip.Strip, Lag: lag))),
+        analysis.Strips.Evenness.SelectMany(strip => strip.Lags.Where(lag => lag.Plant is not null).Select(lag => (strip.Strip, strip.VisitsTellLags, Lag: lag))),
         ("strip", "the strip", row => row.Strip.Name),
         ("spot", "the spot", row => row.Lag.Spot),
         ("plant", "the plant", row => row.Lag.Plant),
@@ -131,7 +132,7 @@ internal static class EmergenceReviewTables
         ("behind_first_days", "behind the first plant of the spot", row => row.Lag.BehindFirst),
         ("behind_median_days", "behind the median of the spot", row => row.Lag.BehindMedian),
         ("behind_neighbours_days", "behind the mean of its two neighbours", row => row.Lag.BehindNeighbours),
-        ("late", "more than 3 days behind the first", row => row.Lag.IsLate));
+        ("late", "more than 3 days behind the first; empty where the visits do not tell it", row => row.VisitsTellLags ? row.Lag.IsLate : null));
 
     private static ResultTable Stages(TrialAnalysis analysis) => ResultTable.Of<StripStage>(
         "leaf-stage",

@@ -29,7 +29,7 @@ public static class ResultTables
             .. ComparisonTables.Of(analysis),
             StripValues(analysis),
             Stands(analysis),
-            Emergence(analysis.Strips),
+            Emergence(analysis),
             EmergenceCurves(analysis.Strips),
             EmergenceIndices(analysis.Strips),
             Spacing(analysis.Strips),
@@ -134,21 +134,24 @@ public static class ResultTables
         ("alpha", "level of that interval", row => row.Interval?.Level.Alpha),
         ("percent_of_seeds", "of seeds dropped", row => row.Stand.PercentOfSeeds));
 
-    private static ResultTable Emergence(StripSummaries strips) => ResultTable.Of<StripEmergence>(
+    private static ResultTable Emergence(TrialAnalysis analysis) => ResultTable.Of<StripEmergence>(
         "strip-emergence",
         "the event-time fit of one strip; times are of the plants that came up",
-        strips.Emergence,
+        analysis.Strips.Emergence,
         ("strip", "the strip", row => row.Strip.Name),
         ("spots", "spots visited", row => row.Spots.Length),
         ("seeds_sown", "seeds at those spots", row => row.SeedsSown),
         ("plants_up", "plants up in the end", row => row.PlantsUp),
+        ("final_percent", "of seeds sown, up in the end", row => row.FinalPercent),
+        ("final_low_percent", "lower end of its interval by Wilson, seeds taken as independent: too narrow", row => row.FinalIntervalAt(analysis.Trial.Design.Level)?.Low),
+        ("final_high_percent", "upper end", row => row.FinalIntervalAt(analysis.Trial.Design.Level)?.High),
         ("model", "the curve", row => row.Fit.Model),
         ("share_d", "share that ever comes up", row => row.Fit.Share?.Value),
         ("share_d_se", "its standard error, seeds taken as independent", row => row.Fit.Share?.StandardError),
         ("steepness_b", "steepness", row => row.Fit.Steepness?.Value),
         ("steepness_b_se", "its standard error", row => row.Fit.Steepness?.StandardError),
-        ("median_e_days", "location e: the median of those that come up, save in a Weibull curve", row => row.Fit.Location?.Value),
-        ("median_e_se_days", "its standard error", row => row.Fit.Location?.StandardError),
+        ("location_e_days", "location e: the median of those that come up, in a Weibull curve the time to 63 % of them", row => row.Fit.Location?.Value),
+        ("location_e_se_days", "its standard error", row => row.Fit.Location?.StandardError),
         ("log_likelihood", "at the maximum", row => row.Fit.LogLikelihood),
         ("gradient_norm", "at the maximum, on the working scale", row => row.Fit.GradientNorm),
         ("converged", "whether the search ended at a maximum", row => row.Fit.Converged),
@@ -164,8 +167,8 @@ public static class ResultTables
         ("t90_average50_heat_f_days", "heat to 90 % up by the simple average above 50 F", row => row.T90?.AverageHeat?.FahrenheitDays),
         ("spread_heat_f_days", "heat between 10 % and 90 % up by the trial's method", row => row.Spread?.Heat?.FahrenheitDays),
         ("spread_average50_heat_f_days", "heat between 10 % and 90 % up by the simple average above 50 F", row => row.Spread?.AverageHeat?.FahrenheitDays),
-        ("percent_within_24h", "up within 24 h of the first plant of their spot", row => row.PercentWithin24Hours),
-        ("percent_within_48h", "up within 48 h of the first plant of their spot", row => row.PercentWithin48Hours));
+        ("percent_within_24h", "up within 24 h of the first plant of their spot; empty where the visits do not tell it", row => row.PercentWithin24Hours),
+        ("percent_within_48h", "up within 48 h of the first plant of their spot; empty where the visits do not tell it", row => row.PercentWithin48Hours));
 
     private static ResultTable EmergenceCurves(StripSummaries strips) => ResultTable.Of(
         "emergence-curves",
@@ -173,7 +176,7 @@ public static class ResultTables
         strips.Emergence.SelectMany(strip => strip.Curve.Select(point => (strip.Strip, Point: point))),
         ("strip", "the strip", row => row.Strip.Name),
         ("days", "days after planting", row => row.Point.Days),
-        ("share", "share of seeds sown that were up", row => row.Point.Share),
+        ("share", "share of the seeds sown that were up; of the plants seen where the seeds are unknown", row => row.Point.Share),
         ("standard_error", "seeds taken as independent", row => row.Point.StandardError));
 
     private static ResultTable EmergenceIndices(StripSummaries strips) => ResultTable.Of(

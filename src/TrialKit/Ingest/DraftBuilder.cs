@@ -58,6 +58,6 @@ internal static class DraftBuilder
     {
         var controlFaulty = settings.NamesControl && settings.Control is null;
         var layout = settings.Layout is { } known && !controlFaulty ? known : Layout.Blocks;
-        return new Design(layout, settings.Control, settings.Level) { Margins = settings.Margins };
+        return new Design(layout, settings.Control, settings.Level) { Margins = settings.Margins, Curve = settings.Curve };
     }
 }

@@ -18,8 +18,13 @@ public sealed record KeepOrReplant(PlantDensity Stand, DateOnly Planted, PlantDe
     /// <summary>Points gained by replanting, before its cost; null outside the table.</summary>
     public double? Gain => After - Kept;
 
-    /// <summary>When it would be replanted, after the planting.</summary>
-    public DateOnly Replanted { get; } = Replanted > Planted
+    /// <summary>When it would be replanted, after the planting and in its season.</summary>
+    public DateOnly Replanted { get; } = IsReplantOf(Replanted, Planted)
         ? Replanted
-        : throw new ArgumentOutOfRangeException(nameof(Replanted), Replanted, FormattableString.Invariant($"The replant date {Replanted:yyyy-MM-dd} is not after the planting date {Planted:yyyy-MM-dd}."));
+        : throw new ArgumentOutOfRangeException(nameof(Replanted), Replanted, FormattableString.Invariant($"The replant date {Replanted:yyyy-MM-dd} is not after the planting date {Planted:yyyy-MM-dd} in the same year."));
+
+    /// <summary>Whether a date can be the replanting of a stand: after its planting, in the same year.</summary>
+    /// <param name="replanted">The date.</param>
+    /// <param name="planted">When the stand was planted.</param>
+    public static bool IsReplantOf(DateOnly replanted, DateOnly planted) => replanted > planted && replanted.Year == planted.Year;
 }

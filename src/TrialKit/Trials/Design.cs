@@ -11,4 +11,7 @@ public sealed record Design(Layout Layout, Treatment? Control, ConfidenceLevel L
 {
     /// <summary>Margins set beforehand, within which treatments count as equivalent; no measure has two.</summary>
     public ImmutableArray<EquivalenceMargin> Margins { get; init; } = [];
+
+    /// <summary>The shape of the curves of emergence, set beforehand; null to choose among the shapes by the counts.</summary>
+    public CurveShape? Curve { get; init; }
 }

@@ -33,6 +33,7 @@ internal static class CalibrationPage
 
         page.Append("\nThe randomisation tests can give few p values when there are few strips: with 4 pairs none below 0.125, so they never reject at 0.05 or 0.10. That is their limit, and reports say so. With more pairs their rate is the largest the steps allow.\n\n");
         page.Append("**The wrong test, to teach why.** In the last rows each spot is taken for a replicate, spots and strips varying alike. It calls nothing a difference far more often than it says it does. Spots of one strip share the strip's soil, its seed and the planter's pass: they know the strip better and know nothing of treatments.\n\n");
+        page.Append("How emergence times and measures of evenness fare stands in [calibration-emergence.md](calibration-emergence.md).\n\n");
         page.Append("Sources: Hurlbert 1984, Ecol. Monogr. 54:187-211, for spots as replicates. The other lines follow from the definition of each test.\n");
         File.WriteAllText(path, page.ToString());
         return Array.TrueForAll(rates, rate => rate.Holds || rate.Expectation.EndsWith("wrong", StringComparison.Ordinal)) ? 0 : 1;

@@ -47,19 +47,19 @@ internal static class EmergenceCalibrationRun
                 if (strip.T50 is { } half && strip.Spread is { } wide)
                 {
                     t50.Add(half.Days - median);
-                    spread.Add(wide.Days - SimulatedEmergence.Spread(median));
+                    spread.Add(wide.Days - truth.Spread(median));
                 }
             }
 
-            Count(0, analysis.Measures.Single(measure => measure.Measure.Id == "t50").Contrasts[0].Interval, -SimulatedEmergence.Sooner);
-            var ratio = Math.Log((SimulatedEmergence.Median - SimulatedEmergence.Sooner) / SimulatedEmergence.Median);
+            Count(0, analysis.Measures.Single(measure => measure.Measure.Id == "t50").Contrasts[0].Interval, -truth.Sooner);
+            var ratio = Math.Log((SimulatedEmergence.Median - truth.Sooner) / SimulatedEmergence.Median);
             var pooled = analysis.Emergence!.Tests[0].Pooled?.LogRatio;
             Count(1, pooled?.IntervalAt(default), ratio);
             Count(2, pooled is null ? null : Plain(pooled, pairs), ratio);
             foreach (var treatment in analysis.Emergence.Treatments)
             {
                 var half = treatment.Times.Single(time => time.Id == "t50");
-                var mean = SimulatedEmergence.Median - (treatment.Treatment.Name == "treated" ? SimulatedEmergence.Sooner : 0);
+                var mean = SimulatedEmergence.Median - (treatment.Treatment.Name == "treated" ? truth.Sooner : 0);
                 Count(3, half.ByStrips?.IntervalAt(default), mean);
                 Count(4, half.PooledInterval, mean);
             }

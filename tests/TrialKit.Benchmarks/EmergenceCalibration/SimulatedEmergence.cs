@@ -9,8 +9,8 @@ namespace TrialKit.Benchmarks.EmergenceCalibration;
 
 /// <summary>Pairs of strips whose truth is known: log-logistic times whose median differs from pair to pair and from strip to strip.</summary>
 /// <param name="Pairs">Pairs of strips.</param>
-/// <param name="VisitEvery">Days between visits, the first on day 4.</param>
-internal sealed record SimulatedEmergence(int Pairs, int VisitEvery)
+/// <param name="VisitEvery">Days between visits.</param>
+internal sealed record SimulatedEmergence(int Pairs, double VisitEvery)
 {
     public const int Spots = 4;
     public const int Seeds = 34;
@@ -18,25 +18,36 @@ internal sealed record SimulatedEmergence(int Pairs, int VisitEvery)
     /// <summary>Median of the control, days.</summary>
     public const double Median = 9.4;
 
-    /// <summary>Steepness; the spread is then 3.0 days.</summary>
-    public const double Steepness = 14;
-
     /// <summary>Share that ever comes up.</summary>
     public const double Share = 0.92;
 
-    /// <summary>Days by which the treatment is sooner.</summary>
-    public const double Sooner = 0.4;
-
     private const double PairSpread = 0.3;
-    private const double StripSpread = 0.25;
     private const int LastDay = 25;
 
     private static readonly DateOnly Planted = new(2026, 5, 1);
     private static readonly Treatment Control = new("none", "None", Cost: null, Products: []);
     private static readonly Treatment Treated = new("treated", "Treated", Cost: null, Products: []);
 
-    /// <summary>T90 - T10 of a strip of median length.</summary>
-    public static double Spread(double median) => median * (Math.Pow(9, 1 / Steepness) - Math.Pow(9, -1 / Steepness));
+    /// <summary>Day of the first visit.</summary>
+    public double FirstVisit { get; init; } = 4;
+
+    /// <summary>Day up to which visits are daily.</summary>
+    public double DailyUntil { get; init; }
+
+    /// <summary>Steepness; at 14 the spread is 3.0 days.</summary>
+    public double Steepness { get; init; } = 14;
+
+    /// <summary>Days by which the treatment is sooner.</summary>
+    public double Sooner { get; init; } = 0.4;
+
+    /// <summary>Standard deviation between strips of a pair, days.</summary>
+    public double StripSpread { get; init; } = 0.25;
+
+    /// <summary>Whether an early strip has every plant sooner by the same days, so that its evenness is exactly that of a late one; else times are multiplied.</summary>
+    public bool Shifts { get; init; }
+
+    /// <summary>T90 - T10 of a strip of a median.</summary>
+    public double Spread(double median) => (Shifts ? Median : median) * (Math.Pow(9, 1 / Steepness) - Math.Pow(9, -1 / Steepness));
 
     /// <summary>A trial and the true median of each of its strips.</summary>
     public (StripTrial Trial, Dictionary<string, double> Medians) Draw(RandomStream random)
@@ -76,10 +87,12 @@ internal sealed record SimulatedEmergence(int Pairs, int VisitEvery)
         var times = Enumerable.Range(0, Seeds).Select(_ =>
         {
             var u = random.NextDouble();
-            return random.NextDouble() < Share ? median * Math.Pow(u / (1 - u), 1 / Steepness) : double.PositiveInfinity;
+            var part = Math.Pow(u / (1 - u), 1 / Steepness);
+            var time = Shifts ? (Median * part) + median - Median : median * part;
+            return random.NextDouble() < Share ? time : double.PositiveInfinity;
         }).ToArray();
         var visits = ImmutableArray.CreateBuilder<EmergenceVisit>();
-        for (var day = 4; day <= LastDay; day += VisitEvery)
+        for (var day = FirstVisit; day <= LastDay; day += day < DailyUntil ? 1 : VisitEvery)
         {
             visits.Add(new(Planted.ToDateTime(TimeOnly.MinValue).AddDays(day), times.Count(time => time <= day)));
         }

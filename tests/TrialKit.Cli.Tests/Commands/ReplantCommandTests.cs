@@ -41,6 +41,7 @@ public class ReplantCommandTests
     [InlineData("negative", "-20000 plants/ac", "2026-04-25", "2026-05-25")]
     [InlineData("no date", "20000 plants/ac", "April", "2026-05-25")]
     [InlineData("before planting", "20000 plants/ac", "2026-04-25", "2026-04-20")]
+    [InlineData("another season", "20000 plants/ac", "2025-04-25", "2026-05-25")]
     public void Run_ImpossibleInput_ExitsWithUsage(string situation, string stand, string planted, string replant)
     {
         var (exit, printed, error) = Cli.Run("replant", "--stand", stand, "--planted", planted, "--replant", replant);

@@ -76,6 +76,29 @@ public class FigureTests
     }
 
     [Fact]
+    public void Curves_AllUpBetweenTwoVisits_ShowTheWholeStretchWithItsHeat()
+    {
+        // Visits on days 5 and 30: cut at day 28 the curve would look as if it had been seen to rise there.
+        var figure = new EmergenceCurvesFigure(Gallery.Planted, [new("none", 0, [], [[new(5, 0), new(30, 0.85)]], [new(5, 30, 0, 0.85)])], "heat, F-days", [new(4, 40), new(17, 170)], "alt");
+        using var stream = new MemoryStream();
+        FigureFiles.WriteSvg(figure, stream);
+        var drawn = System.Text.Encoding.UTF8.GetString(stream.ToArray());
+
+        Assert.Matches(@">\s*40\s*<", drawn);
+        Assert.Matches(@">\s*170\s*<", drawn);
+    }
+
+    [Fact]
+    public void Joined_VisitsFarApart_AreJoinedOnlyWhereTheCountStoodStill()
+    {
+        CurvePoint[] strip = [new(5, 0), new(8, 0), new(11, 0.4), new(12, 0.6), new(14, 0.8), new(17, 0.9), new(25, 0.9)];
+
+        var runs = EmergenceCurvesFigure.Joined(strip).Select(run => run.Select(point => point.Day));
+
+        Assert.Equal([[5, 8], [11, 12, 14], [17, 25]], runs);
+    }
+
+    [Fact]
     public void Curves_NothingToDraw_IsRefused()
     {
         Assert.Throws<ArgumentException>(() => new EmergenceCurvesFigure(Gallery.Planted, [], "heat", [], "alt"));

@@ -62,6 +62,24 @@ internal static class AwkwardTrials
     public static ReportDocument Labelled(string label) =>
         TrialReport.Of(TrialAnalysis.Of(Trial(3, 4, title: label, question: label, label: label)), new(PageSize.Letter, [new(label, new string('0', 64), 1)], [label]));
 
+    /// <summary>Pairs of which every strip, or only the first, has spots whose seeds nobody counted, in a trial without a seeding rate.</summary>
+    public static TrialAnalysis SeedsUnknown(bool everywhere)
+    {
+        var trial = Trial(2, 3);
+        return TrialAnalysis.Of(StripTrial.Create(new TrialDraft
+        {
+            Title = trial.Title,
+            Crop = trial.Crop,
+            Units = trial.Units,
+            Planting = trial.Planting with { Seeds = null },
+            Design = trial.Design,
+            Heat = trial.Heat,
+            Treatments = trial.Treatments,
+            Strips = trial.Strips,
+            Emergence = [.. trial.Emergence.Select((spot, i) => everywhere || i == 0 ? spot with { Seeds = null } : spot)],
+        }));
+    }
+
     private static StripTrial Trial(
         int treatments, int blocks, string? title = null, string? question = null, string? label = null, bool control = true, bool leftOut = false, bool bare = false,
         Func<int, int, bool>? keep = null, Func<int, bool>? weighed = null, bool alike = false)

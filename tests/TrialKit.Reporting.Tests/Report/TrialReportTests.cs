@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using TrialKit.Ingest;
 using TrialKit.Reporting.Document;
+using TrialKit.Reporting.Figures;
 using TrialKit.Reporting.Pdf;
 using TrialKit.Reporting.Report;
 using TrialKit.Reporting.Words;
@@ -86,6 +87,18 @@ public class TrialReportTests
         Assert.Contains("usuallymeansfourtimesinfive", first, StringComparison.Ordinal);
         Assert.Contains("Nexttime:", first, StringComparison.Ordinal);
         Assert.DoesNotContain("Nexttime:", Squeeze(string.Concat(pdf.GetPage(2).Letters.Select(letter => letter.Value))), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Figures_Example_HaveTheMapOfTheRows(string name)
+    {
+        var document = Report(name).Document;
+
+        var maps = document.Blocks.OfType<FigureBlock>().Where(figure => figure.Figure is RowMapFigure).ToArray();
+        Assert.NotEmpty(maps);
+        Assert.Equal(maps, TrialReport.Figures(document).Where(figure => figure.Figure is RowMapFigure));
+        Assert.Equal("row-map", maps[0].Name);
     }
 
     [Theory]

@@ -16,6 +16,19 @@ public class AmountTextTests
         Assert.Equal(text, AmountText.For(T50, largest).Directed(days, MeasureWords.Of(T50)));
 
     [Theory]
+    [InlineData(-1.0 / 24, "1\u00A0hour")]
+    [InlineData(1.04 / 24, "1\u00A0hour")]
+    [InlineData(2.0 / 24, "2\u00A0hours")]
+    [InlineData(0.1 / 24, "0\u00A0hours")]
+    public void Amount_OneHour_IsNotPlural(double days, string text) => Assert.Equal(text, AmountText.For(T50, 0.5).Amount(days));
+
+    [Theory]
+    [InlineData("up-48h", 127.3, "100.0\u00A0percentage points")]
+    [InlineData("stand-share", 127.3, "127.3\u00A0percentage points")]
+    public void Amount_MoreThanAShareCanDifferBy_IsTheMost(string id, double points, string text) =>
+        Assert.Equal(text, AmountText.For(new(id, id, Unit.Percent, MeasureKind.Share, Better.Higher, IsHeadline: true), points).Amount(points));
+
+    [Theory]
     [InlineData(-24, 1187, "20 lower to 1,190 higher")]
     [InlineData(-2387, -683, "700 to 2,400")]
     [InlineData(0, 1187, "0 to 1,190 higher")]

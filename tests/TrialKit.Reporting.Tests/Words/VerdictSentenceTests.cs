@@ -21,6 +21,28 @@ public class VerdictSentenceTests
         VerdictSentence.Of(Yield, Contrast(1.8, 1.4, p: 0.28, margin: null), "pairs"));
 
     [Fact]
+    public void Of_NotTestedAndAlike_SaysThatTheDifferenceWasNextToNone()
+    {
+        // All plants of every strip were up within 48 hours: there is no spread, and the share itself was anything but next to none.
+        var early = new Measure("up-48h", "Up within 48 h of first", Unit.Percent, MeasureKind.Share, Better.Higher, IsHeadline: true);
+
+        Assert.Equal(
+            "Not tested, since these strips give no measure of how sure it is: the difference in the share up within 48 hours of the first was next to none.",
+            VerdictSentence.Of(early, new(Chains, None, 0, Estimate: null, P: null, Interval: null, Detectable: null, default, Any), "pairs"));
+    }
+
+    [Fact]
+    public void Of_ShareOnTooFewStrips_SaysNothingThatNoShareCanDifferBy()
+    {
+        var early = new Measure("up-48h", "Up within 48 h of first", Unit.Percent, MeasureKind.Share, Better.Higher, IsHeadline: true);
+        var estimate = new TEstimate(3.8, 20.8, 1, 2, Unit.Percent, Any);
+
+        Assert.Equal(
+            "On two pairs only, which is little: no difference in the share up within 48 hours of the first was shown: 3.8\u00A0percentage points more, but anything from 100.0 fewer to 100.0 more fits these strips. Two pairs like these could not be counted on to show any difference there can be.",
+            VerdictSentence.Of(early, new(Chains, None, 3.8, estimate, Probability.Of(0.88), estimate.IntervalAt(default), 180, default, Any), "pairs"));
+    }
+
+    [Fact]
     public void Of_Equivalent_NamesTheMarginAndThatItWasSetBeforehand() => Assert.Equal(
         "The two are equivalent in yield within 5.0\u00A0bushels an acre, the margin set beforehand: 1.8\u00A0bushels an acre higher, and the whole 80 % interval of this test, 0.3 lower to 3.9 higher, lies within the margin.",
         VerdictSentence.Of(Yield, Contrast(1.8, 1.4, p: 0.28, margin: (5, 0.04)), "pairs"));

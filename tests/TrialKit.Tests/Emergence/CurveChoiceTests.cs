@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TrialKit.Emergence;
 using TrialKit.Numerics.EventTimes;
+using TrialKit.Trials;
 
 namespace TrialKit.Tests.Emergence;
 
@@ -58,6 +59,44 @@ public class CurveChoiceTests
         // -76.366477 of three parameters, computed by another program.
         Assert.Equal(6 + (2 * 76.366477), single.Candidates[0].Aic!.Value, 2 * Tolerances.LogLikelihood);
         Assert.Equal(2 * single.Candidates[2].Aic!.Value, twice.Candidates[2].Aic!.Value, Tolerances.ClosedForm);
+    }
+
+    [Fact]
+    public void Of_ShareAtOneUnderOneShapeOnly_CountsTheSameParametersForAll()
+    {
+        // With the last seeds still to come one shape puts the share at 1 and another below: each estimated it.
+        var fits = Fits(IntervalCounts.FromVisits(Days, [0, 0, 2, 8, 12, 6, 4, 2, 1, 1], 0.1));
+        Assert.Equal([2, 3], fits.Select(fit => fit.Parameters).Distinct().Order());
+
+        var choice = CurveChoice.Of([fits]);
+
+        Assert.Equal(fits.Select(fit => 6 - (2 * fit.LogLikelihood)), choice.Candidates.Select(candidate => candidate.Aic!.Value), (expected, found) => Math.Abs(expected - found) < Tolerances.ClosedForm);
+    }
+
+    [Theory]
+    [InlineData(CurveShape.LogNormal, "log-normal")]
+    [InlineData(CurveShape.Weibull, "Weibull")]
+    public void Of_ShapeSetBeforehand_IsUsedWhateverTheCountsSay(CurveShape set, string name)
+    {
+        var fits = Fits(IntervalCounts.FromVisits(Days, [0, 0, 2, 8, 12, 6, 4, 2, 0, 1], 5));
+
+        var choice = CurveChoice.Of([fits], set);
+
+        Assert.Equal(name, choice.Model);
+        Assert.Equal(CurveChoice.Of([fits]).Candidates, choice.Candidates);
+        Assert.Contains("beforehand", choice.Reason, StringComparison.Ordinal);
+        Assert.Equal(name, CurveChoice.Of([], set).Model);
+    }
+
+    [Fact]
+    public void Of_TrialWithAShapeSet_FitsItInEveryStrip()
+    {
+        var draft = SmallTrial.Draft with { Emergence = [SmallTrial.Spot(SmallTrial.First, "a", 40, (5, 0), (7, 2), (8, 10), (9, 22), (10, 28), (11, 32), (12, 34), (14, 35))] };
+
+        var strip = Assert.Single(EmergenceTiming.Of(StripTrial.Create(draft with { Design = draft.Design with { Curve = CurveShape.Weibull } })));
+
+        Assert.StartsWith("Weibull", strip.Fit.Model, StringComparison.Ordinal);
+        Assert.StartsWith("log-logistic", Assert.Single(EmergenceTiming.Of(StripTrial.Create(draft))).Fit.Model, StringComparison.Ordinal);
     }
 
     private static ImmutableArray<EventTimeFit> Fits(IntervalCounts counts) => [.. CurveChoice.Shapes.Select(shape => EventTimeFit.Fit(counts, shape))];

@@ -153,6 +153,52 @@ public class EmergenceTimingTests
     }
 
     [Fact]
+    public void Of_PlantsUpAtTheFirstVisit_GivesNoShareWithinHoursOfTheFirst()
+    {
+        var strip = One(40, (7, 30), (8, 33), (9, 34), (10, 34), (11, 34));
+
+        Assert.Null(strip.PercentWithin24Hours);
+        Assert.Null(strip.PercentWithin48Hours);
+        Assert.Contains("first-visit-late", Ids(strip));
+        Assert.DoesNotContain("visits-too-far-apart", Ids(strip));
+    }
+
+    [Theory]
+    [InlineData(5.75, true)]
+    [InlineData(5.7, false)]
+    public void Of_GapBeforeTheFirstPlant_TellsTheEarlySharesUpToADayAndAQuarter(double before, bool told)
+    {
+        var strip = One(40, (before, 0), (7, 2), (8, 10), (9, 22), (10, 28));
+
+        Assert.Equal(told, strip.PercentWithin24Hours is not null);
+        Assert.Equal(told, strip.PercentWithin48Hours is not null);
+        Assert.Equal(!told, Ids(strip).Contains("visits-too-far-apart"));
+    }
+
+    [Fact]
+    public void FinalIntervalAt_ThirtyFiveOfForty_IsWilsons()
+    {
+        // Computed from the formula, no published value.
+        var interval = One(40, Daily).FinalIntervalAt(TrialKit.Quantities.ConfidenceLevel.FromAlpha(0.05))!.Value;
+
+        Assert.Equal(73.8879, interval.Low, Tolerances.PrintedToFourDecimals);
+        Assert.Equal(94.5405, interval.High, Tolerances.PrintedToFourDecimals);
+        Assert.Null(One(30, Daily).FinalIntervalAt(default));
+        Assert.Null(One(seeds: null, Daily).FinalIntervalAt(default));
+    }
+
+    [Fact]
+    public void Of_IndicesInHeat_HaveNamesOfTheirOwn()
+    {
+        var indices = Assert.Single(Of([SmallTrial.Spot(SmallTrial.First, "a", 40, Daily)], SmallTrial.Warm(20))).Indices;
+
+        Assert.Contains(indices, index => index.Id.StartsWith("heat-", StringComparison.Ordinal));
+        Assert.Equal(indices.Length, indices.Select(index => index.Method.Name).Distinct(StringComparer.Ordinal).Count());
+        Assert.Equal("d²", indices.Single(index => index.Id == "variance-of-time").Unit.Symbol);
+        Assert.Equal("(F-days)²", indices.Single(index => index.Id == "heat-variance-of-time").Unit.Symbol);
+    }
+
+    [Fact]
     public void Of_VisitThreeHoursOff_IsNearEnough()
     {
         var strip = One(40, (6, 0), (7, 2), (8.125, 10), (9.126, 22), (11, 35));
@@ -214,6 +260,7 @@ public class EmergenceTimingTests
         Assert.Null(strip.FinalPercent);
         Assert.Equal(1, strip.Fit.Share!.Value.Value);
         Assert.Null(strip.Fit.Share!.Value.StandardError);
+        Assert.Equal("log-logistic of the plants seen", strip.Fit.Model);
         Assert.NotNull(strip.T50);
         Assert.Contains("seeds-unknown", Ids(strip));
     }

@@ -33,6 +33,16 @@ public class LeafStageTests
     public void Of_WeatherThatEndsEarly_GivesNoDays() => Assert.Null(Assert.Single(Of(Stages, warmDays: 12)).MeanDaysBehind);
 
     [Fact]
+    public void Of_SoilTemperature_CountsTheDaysByTheAirAllTheSame()
+    {
+        // The heat of a leaf is published in terms of the air: 20 F-days a day there, 10 in the soil.
+        var cool = TemperatureSeries.Of("soil-temperature.csv", [.. SmallTrial.Warm(60).Days.Select(day => day with { Maximum = UnitsNet.Temperature.FromDegreesFahrenheit(60) })]);
+
+        Assert.Equal(0.4 * 82 / 20, Assert.Single(Of(Stages, warmDays: 60, soil: cool)).MeanDaysBehind!.Value, Tolerances.Heat);
+        Assert.Null(Assert.Single(Of(Stages, soil: cool)).MeanDaysBehind);
+    }
+
+    [Fact]
     public void Of_TwoModes_TakesTheFurther() => Assert.Equal(0.5, Assert.Single(Of([4, 4, 3, 3])).MeanLeavesBehind, Tolerances.ClosedForm);
 
     [Fact]
@@ -49,13 +59,14 @@ public class LeafStageTests
     [Fact]
     public void HeatTo_AboveTenCollars_TakesFiftyALeaf() => Assert.Equal(820 + 100, LeafStage.HeatTo(12).FahrenheitDays, Tolerances.Heat);
 
-    private static System.Collections.Immutable.ImmutableArray<StripStage> Of(int[] collars, int warmDays = 0)
+    private static System.Collections.Immutable.ImmutableArray<StripStage> Of(int[] collars, int warmDays = 0, TemperatureSeries? soil = null)
     {
         var trial = StripTrial.Create(SmallTrial.Draft with
         {
             Emergence = [SmallTrial.Spot(SmallTrial.First, "a", 40, (6, 0), (7, 2), (8, 10), (9, 22), (10, 28), (11, 32), (12, 34))],
             Plants = [.. collars.Select((stage, i) => SmallTrial.Plant(SmallTrial.First, "a", FormattableString.Invariant($"{i}"), null) with { Collars = stage })],
             Weather = warmDays > 0 ? SmallTrial.Warm(warmDays) : null,
+            SoilTemperature = soil,
         });
         return LeafStage.Of(trial, EmergenceTiming.Of(trial));
     }

@@ -10,7 +10,8 @@ public sealed class TimingIndicesTests
 
     public static TheoryData<string, double> SetAValues => new()
     {
-        // Computed from the formulas, no published values.
+        // Computed from the formulas, no published values. The formulas are values from memory: Ellis & Roberts 1981, Labouriau 1983, Ranal & Santana 2006,
+        // Kotowski 1926, Maguire 1962, Erbach 1982, Bilbro & Wanjura 1982, Primack 1980, Labouriau & Valadares 1976, Timson 1965.
         { nameof(TimingIndices.FinalPercent), 87.5 },
         { nameof(TimingIndices.MeanTime), 9.371429 },
         { nameof(TimingIndices.VarianceOfTime), 2.240336 },
@@ -37,6 +38,7 @@ public sealed class TimingIndicesTests
     [Fact]
     public void Of_SetA_GivesBothMedians()
     {
+        // The targets are values from memory: Coolbear et al. 1984, Farooq et al. 2005.
         Agree.Absolute(8.666667, SetA.MedianCoolbear.Time, Tolerances.PrintedToSixDecimals, "Coolbear");
         Agree.Absolute(8.625, SetA.MedianFarooq.Time, Tolerances.PrintedToSixDecimals, "Farooq");
     }

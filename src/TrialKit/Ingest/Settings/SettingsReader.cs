@@ -146,6 +146,13 @@ internal static class SettingsReader
         }
 
         var alpha = section.Number("alpha", double.Epsilon, Math.BitDecrement(0.5), "a number above 0 and below 0.5");
+        CurveShape? curve = section.Choice("curve", ["log-logistic", "log-normal", "weibull"]) switch
+        {
+            "log-logistic" => CurveShape.LogLogistic,
+            "log-normal" => CurveShape.LogNormal,
+            "weibull" => CurveShape.Weibull,
+            _ => null,
+        };
         var margins = MarginReader.Read(section, problems);
         section.Finish();
         return settings with
@@ -155,6 +162,7 @@ internal static class SettingsReader
             NamesControl = section.Has("control"),
             Level = alpha is { } given ? ConfidenceLevel.FromAlpha(given) : default,
             Margins = margins,
+            Curve = curve,
             DesignPlace = section.At("layout"),
         };
     }

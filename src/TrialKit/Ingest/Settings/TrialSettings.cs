@@ -51,6 +51,9 @@ internal sealed record TrialSettings
     /// <summary>Margins of equivalence, each sound.</summary>
     public ImmutableArray<EquivalenceMargin> Margins { get; init; } = [];
 
+    /// <summary>The shape of curve that is set beforehand; null when none is.</summary>
+    public CurveShape? Curve { get; init; }
+
     public HeatMethod? Heat { get; init; }
 
     public bool CountPlantingDay { get; init; } = true;

@@ -75,6 +75,27 @@ public class GlmFitTests
     }
 
     [Fact]
+    public void Of_SeedPlates_AgreesWithTheComputedFit()
+    {
+        // Data of Crowder 1978, Appl. Stat. 27:34-37; deviance, Pearson and logits computed from the formulas, no published value.
+        var rows = ReferenceData.Csv("glm/seed-plates.csv").Select(row => row.Select(ReferenceData.Number).ToArray()).ToArray();
+        double[] germinated = [.. rows.Select(row => row[1])], seeds = [.. rows.Select(row => row[2])];
+
+        var fit = GlmFit.Of(GlmFamily.BinomialLogit, FactorDesign.Of([.. rows.Select(row => (int)row[0] - 1)]), germinated, seeds);
+
+        Close.Absolute(33.277786, fit.Deviance, Tolerances.PrintedToSixDecimals, "deviance");
+        Close.Absolute(31.651145, fit.PearsonChiSquare!.Value, Tolerances.PrintedToSixDecimals, "Pearson");
+        Close.Absolute(1.861832, fit.Dispersion!.Value, Tolerances.PrintedToSixDecimals, "dispersion");
+        Assert.Equal(17, fit.DegreesOfFreedom);
+        double[] logits = [-0.558172, 0.760010, -0.412245, 0.127833];
+        for (var group = 0; group < logits.Length; group++)
+        {
+            double[] weights = [1, .. Enumerable.Range(1, 3).Select(other => other == group ? 1.0 : 0)];
+            Close.Absolute(logits[group], fit.Contrast(weights, 1)!.Value.Estimate, Tolerances.PrintedToSixDecimals, $"logit of group {group + 1}");
+        }
+    }
+
+    [Fact]
     public void Of_ExposureDoubled_LowersTheInterceptByLogTwo()
     {
         double[] counts = [10, 12, 20, 26];
