@@ -178,4 +178,10 @@ internal static class Tolerances
 
     /// <summary>Metres. Sides of a strip on a map: coordinates are rounded to 1e-8 degrees, about a millimetre, at both ends.</summary>
     public const double MapMetres = 0.01;
+
+    /// <summary>Powers from 400,000 simulated trials, given to two digits.</summary>
+    public const double SimulatedPower = 0.006;
+
+    /// <summary>A critical value that was searched to 1e-9 and passed through a tail and back.</summary>
+    public const double CriticalValueOfSeveral = 1e-7;
 }
