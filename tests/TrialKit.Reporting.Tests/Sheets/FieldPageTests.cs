@@ -182,7 +182,7 @@ public class FieldPageTests
         async Task Import(string table, string told)
         {
             await phone.Page.SetInputFilesAsync("#import", Payload("stand-counts.csv", table));
-            await phone.Page.WaitForFunctionAsync($"document.getElementById('imported').textContent.includes('{told}')");
+            await Assertions.Expect(phone.Page.Locator("#imported")).ToContainTextAsync(told);
         }
     }
 
@@ -238,7 +238,7 @@ public class FieldPageTests
         await phone.Page.ClickAsync("#visit-new");
         await phone.Type("2");
         Assert.Empty((await phone.Page.TextContentAsync("#warning"))!);
-        await phone.Page.WaitForFunctionAsync("document.getElementById('warning').textContent.includes('Fewer than last time (27)')");
+        await Assertions.Expect(phone.Page.Locator("#warning")).ToContainTextAsync("Fewer than last time (27)");
         await phone.Type("9");
         Assert.Empty((await phone.Page.TextContentAsync("#warning"))!);
 
