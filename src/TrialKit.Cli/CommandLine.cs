@@ -65,6 +65,7 @@ internal static class CommandLine
             ReportCommand.Create(terminal),
             FiguresCommand.Create(terminal),
             ReplantCommand.Create(terminal),
+            CollectCommand.Create(terminal),
             PoolCommand.Create(terminal),
             ForecastCommand.Create(terminal),
             HeatCommand.Create(terminal),

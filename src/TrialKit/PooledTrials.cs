@@ -57,20 +57,20 @@ public sealed record PooledTrials
                 yield return $"{site.Name}: the name is there twice; a name of its own was expected for each trial";
             }
 
-            var (trial, like) = (site.Analysis.Trial, first.Analysis.Trial);
+            var (trial, like) = (site.Trial, first.Trial);
             if (trial.Units != like.Units)
             {
                 yield return $"{site.Name}: prints {Name(trial.Units)} units where {first.Name} prints {Name(like.Units)}; one system was expected in the trial.toml of all";
             }
 
-            if (!Identifier.Same(trial.Design.Control?.Name, like.Design.Control?.Name))
+            if (!Identifier.Same(trial.Control, like.Control))
             {
                 yield return $"{site.Name}: the control is {Control(trial)} where {first.Name} has {Control(like)}; one name was expected for it";
             }
 
-            foreach (var measure in site.Analysis.Measures.Select(measure => measure.Measure))
+            foreach (var measure in site.Measures.Select(measure => measure.Measure))
             {
-                var earlier = sites.TakeWhile(other => other != site).SelectMany(other => other.Analysis.Measures.Select(found => (other.Name, found.Measure))).FirstOrDefault(other => other.Measure.Id == measure.Id);
+                var earlier = sites.TakeWhile(other => other != site).SelectMany(other => other.Measures.Select(found => (other.Name, found.Measure))).FirstOrDefault(other => other.Measure.Id == measure.Id);
                 if (trial.Units == like.Units && earlier.Measure is { } before && before.Unit != measure.Unit)
                 {
                     yield return $"{site.Name}: {measure.Label} is in {Name(measure.Unit)} where {earlier.Name} has {Name(before.Unit)}; one unit was expected";
@@ -90,7 +90,7 @@ public sealed record PooledTrials
             throw new ArgumentException("The trials cannot be put together: " + string.Join("; ", mismatches), nameof(sites));
         }
 
-        var level = sites[0].Analysis.Trial.Design.Level;
+        var level = sites[0].Trial.Level;
         var comparisons =
             from pair in Pairs(sites)
             from measure in Measures(sites)
@@ -105,7 +105,7 @@ public sealed record PooledTrials
     private static List<ComparedPair> Pairs(IReadOnlyList<PooledSite> sites)
     {
         var pairs = new List<ComparedPair>();
-        foreach (var pair in sites.SelectMany(site => site.Analysis.ComparedPairs))
+        foreach (var pair in sites.SelectMany(site => site.Measures.SelectMany(measure => measure.Contrasts).Select(contrast => contrast.Pair).Distinct()))
         {
             if (!pairs.Exists(known => known.IsOf(pair.Treatment, pair.Baseline) || known.IsOf(pair.Baseline, pair.Treatment)))
             {
@@ -117,32 +117,32 @@ public sealed record PooledTrials
     }
 
     private static IEnumerable<Measure> Measures(IReadOnlyList<PooledSite> sites) =>
-        sites.SelectMany(site => site.Analysis.Measures.Select(measure => measure.Measure)).DistinctBy(measure => measure.Id, StringComparer.Ordinal);
+        sites.SelectMany(site => site.Measures.Select(measure => measure.Measure)).DistinctBy(measure => measure.Id, StringComparer.Ordinal);
 
-    private static (string Site, MeasureComparison Comparison)[] Having(IReadOnlyList<PooledSite> sites, Measure measure) =>
+    private static (string Site, SiteMeasure Measure)[] Having(IReadOnlyList<PooledSite> sites, Measure measure) =>
         [.. from site in sites
-            from comparison in site.Analysis.Measures
-            where comparison.Measure.Id == measure.Id
-            select (site.Name, comparison)];
+            from own in site.Measures
+            where own.Measure.Id == measure.Id
+            select (site.Name, own)];
 
     private static IEnumerable<Finding> Doubts(IReadOnlyList<PooledSite> sites)
     {
         var first = sites[0];
         foreach (var site in sites.Skip(1))
         {
-            if (!Identifier.Same(site.Analysis.Trial.Crop.Name, first.Analysis.Trial.Crop.Name))
+            if (!Identifier.Same(site.Trial.Crop, first.Trial.Crop))
             {
-                yield return new("pool-other-crop", FindingWeight.Serious, $"{site.Name} grew {site.Analysis.Trial.Crop.Name} where {first.Name} grew {first.Analysis.Trial.Crop.Name}; a mean over crops may mean nothing.", site.Name);
+                yield return new("pool-other-crop", FindingWeight.Serious, $"{site.Name} grew {site.Trial.Crop} where {first.Name} grew {first.Trial.Crop}; a mean over crops may mean nothing.", site.Name);
             }
 
-            if (site.Analysis.Trial.Design.Level != first.Analysis.Trial.Design.Level)
+            if (site.Trial.Level != first.Trial.Level)
             {
-                yield return new("pool-other-level", FindingWeight.Note, $"{site.Name} was judged at {site.Analysis.Trial.Design.Level} confidence on its own; here {first.Analysis.Trial.Design.Level}, that of {first.Name}, stands for all.", site.Name);
+                yield return new("pool-other-level", FindingWeight.Note, $"{site.Name} was judged at {site.Trial.Level} confidence on its own; here {first.Trial.Level}, that of {first.Name}, stands for all.", site.Name);
             }
 
-            if (site.Analysis.Trial.Heat.Method.Name != first.Analysis.Trial.Heat.Method.Name)
+            if (site.Trial.HeatMethod != first.Trial.HeatMethod)
             {
-                yield return new("pool-other-heat", FindingWeight.Serious, $"{site.Name} counts heat by {site.Analysis.Trial.Heat.Method.Name} where {first.Name} counts by {first.Analysis.Trial.Heat.Method.Name}; do not read the pooled heat.", site.Name);
+                yield return new("pool-other-heat", FindingWeight.Serious, $"{site.Name} counts heat by {site.Trial.HeatMethod} where {first.Name} counts by {first.Trial.HeatMethod}; do not read the pooled heat.", site.Name);
             }
         }
     }
@@ -151,5 +151,5 @@ public sealed record PooledTrials
 
     private static string Name(Unit unit) => unit.Symbol.Length == 0 ? "no unit" : unit.Symbol;
 
-    private static string Control(StripTrial trial) => trial.Design.Control is { } control ? $"'{control.Name}'" : "not named";
+    private static string Control(TrialIdentity trial) => trial.Control is { } control ? $"'{control}'" : "not named";
 }

@@ -92,7 +92,8 @@ public sealed record TrialAnalysis
         var pairs = measures.SelectMany(measure => measure.Contrasts).Select(contrast => contrast.Pair).Distinct().Select(pair => (pair.Treatment, pair.Baseline));
         var emergence = EmergenceReview.Of(trial, strips.Emergence, pairs);
         var forecast = TrialForecast.Of(trial, strips.Emergence);
-        return new(trial, strips, TrialHeat.Of(trial), forecast, measures, emergence, [.. LayoutFindings.Of(trial), .. Tests(measures, trial.Design), .. forecast?.Findings ?? [], .. strips.Findings, .. emergence?.Findings ?? []]);
+        var heat = TrialHeat.Of(trial);
+        return new(trial, strips, heat, forecast, measures, emergence, [.. LayoutFindings.Of(trial), .. Tests(measures, trial.Design), .. heat?.FindingsOf(trial, strips.Emergence) ?? [], .. forecast?.Findings ?? [], .. strips.Findings, .. emergence?.Findings ?? []]);
     }
 
     private static IEnumerable<Finding> Tests(ImmutableArray<MeasureComparison> measures, Design design)

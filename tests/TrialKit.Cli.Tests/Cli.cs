@@ -29,6 +29,7 @@ internal static class Cli
     {
         using var process = Process.Start(new ProcessStartInfo(program, args)
         {
+            UseShellExecute = false,
             RedirectStandardInput = true,
             RedirectStandardOutput = true,
             RedirectStandardError = true,

@@ -10,7 +10,7 @@ public class CommandLineTests
         var (exit, printed, _) = Cli.Run("--help");
 
         Assert.Equal(ExitCode.Done, exit);
-        Assert.All(["check", "analyze", "report", "starter", "forecast", "heat"], verb => Assert.Contains(verb, printed, StringComparison.Ordinal));
+        Assert.All(["check", "analyze", "report", "collect", "pool", "starter", "forecast", "heat"], verb => Assert.Contains(verb, printed, StringComparison.Ordinal));
     }
 
     [Theory]

@@ -1,3 +1,4 @@
+using TrialKit.Heat;
 using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Figures;
 
@@ -118,18 +119,18 @@ internal static class Gallery
 
     public static HeatFigure Heat() => new(
         "F-days",
-        [.. Enumerable.Range(0, 30).Select(i => new HeatDay(Planted.AddDays(i), i == 13 ? null : 8 + (0.35 * i)))],
+        [.. Enumerable.Range(0, 30).Select(i => new HeatDay(Planted.AddDays(i), i == 13 ? null : 8 + (0.35 * i), (DayKind)Math.Min(3, i / 6)))],
         [new(Planted, "planted"), new(Planted.AddDays(10), "half up"), new(Planted.AddDays(11), "nine in ten up")],
         "Half of the seeds were up after 98 F-days.");
 
     public static PlantingWindowFigure Window(int dates) => new(
-        [.. Enumerable.Range(0, dates).Select(i => new WindowRow(Planted.AddDays(i), Planted.AddDays(i + 12), i == 3 ? null : Planted.AddDays(i + 14), i > 55 ? null : Planted.AddDays(i + 15)))],
+        [.. Enumerable.Range(0, dates).Select(i => new WindowRow(Planted.AddDays(i), Planted.AddDays(i + 12), i == 3 ? null : Planted.AddDays(i + 14), [DayKind.Observed, DayKind.Filled, DayKind.Forecast, DayKind.Normal], i > 55 ? "not reached" : null))],
         "Planted a day later, emergence is a day later.");
 
     public static HeatMethodsFigure Methods() => new(
         Planted,
-        "F-days",
-        [.. Enumerable.Range(0, 9).Select(i => new HeatSeries(FormattableString.Invariant($"method {i} of some length"), [.. Enumerable.Range(1, 30).Select(day => i == 4 && day > 20 ? (double?)null : (8.0 + i) * day)]))],
+        [.. Enumerable.Range(0, 9).Select(i => new HeatSeries(FormattableString.Invariant($"method {i} of some length"), i == 8 ? "CHU" : "F-days", [.. Enumerable.Range(1, 30).Select(day => (8.0 + i) * day)], i == 4 ? 20 : 30, "240"))],
+        "2 days filled",
         "Nine methods lie between 240 and 480 F-days; one stops at a missing day.");
 
     public static SpacingFigure Spacing(int treatments) => new(

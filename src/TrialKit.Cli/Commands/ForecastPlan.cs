@@ -8,9 +8,7 @@ namespace TrialKit.Cli.Commands;
 /// <param name="Crop">The crop.</param>
 /// <param name="Need">The heat needed.</param>
 /// <param name="Days">The days on hand.</param>
-/// <param name="IsSoil">Whether they are those of the soil.</param>
 /// <param name="Planted">The planting day; null when only a window is asked for.</param>
 /// <param name="CountsPlantingDay">Whether the planting day's heat is counted.</param>
 /// <param name="Depth">The planting depth; null when not known.</param>
-/// <param name="Source">The file of temperatures.</param>
-internal sealed record ForecastPlan(Crop Crop, HeatNeed Need, ForecastDays Days, bool IsSoil, DateOnly? Planted, bool CountsPlantingDay, Length? Depth, string Source);
+internal sealed record ForecastPlan(Crop Crop, HeatNeed Need, ForecastDays Days, DateOnly? Planted, bool CountsPlantingDay, Length? Depth);

@@ -33,7 +33,7 @@ internal static class HeatCommand
             var path = parsed.GetRequiredValue(file);
             HeatMethod[] chosen = parsed.GetValue(sideBySide) ? [.. HeatMethods.SideBySide] : [.. (parsed.GetValue(methods) is { Length: > 0 } names ? names : [HeatMethods.Corn.Name]).Select(Method)];
             var (first, last) = (WeatherArguments.Date(parsed.GetValue(from), "--from"), WeatherArguments.Date(parsed.GetValue(to), "--to"));
-            if (weather.Read(path, parsed, terminal, isQuiet) is not { } series)
+            if (weather.Read(path, weather.Record, parsed, terminal, isQuiet) is not { } series)
             {
                 return ExitCode.DataErrors;
             }
@@ -53,7 +53,7 @@ internal static class HeatCommand
 
             if (weather.Csv(parsed) is { } csv)
             {
-                WholeFile.Write(csv, stream => CsvTables.Write(HeatTables.Of(tallies), stream));
+                WholeFile.Write(csv, stream => CsvTables.Write(HeatTables.Of(tallies, system), stream));
             }
 
             if (weather.Figure(parsed) is { } figure)
@@ -83,8 +83,8 @@ internal static class HeatCommand
         ConsoleTable.Print(
             terminal,
             string.Create(CultureInfo.InvariantCulture, $"{Date(tallies[0].Days[0].Date)} to {Date(tallies[0].Days[^1].Date)}"),
-            [new("Method"), new("Sum", IsNumber: true), new("Unit"), new("Missing", IsNumber: true)],
-            tallies.Select(tally => (string[])[tally.Method.Name, Total(tally, units), tally.Unit(units), NumberText.Count(tally.Missing.Count())]));
+            [new("Method"), new("Sum", IsNumber: true), new("Unit"), new("Missing", IsNumber: true), new("Filled", IsNumber: true)],
+            tallies.Select(tally => (string[])[tally.Method.Name, Total(tally, units), tally.Unit(units), NumberText.Count(tally.Missing.Count()), NumberText.Count(tally.Filled.Count())]));
         foreach (var tally in tallies)
         {
             terminal.WriteWrapped($"{tally.Method.Name}: {tally.Method.Source}.", indent: 2);
@@ -111,20 +111,31 @@ internal static class HeatCommand
             throw new UsageException("heat is drawn of two days or more.");
         }
 
-        var unit = string.Join(" or ", tallies.Select(tally => tally.Unit(units)).Distinct(StringComparer.Ordinal));
         var title = string.Create(CultureInfo.InvariantCulture, $"Heat from {days[0].Date:yyyy-MM-dd} to {days[^1].Date:yyyy-MM-dd}");
         var words = string.Join("; ", tallies.Select(tally => $"{tally.Method.Name}: {Total(tally, units)} {tally.Unit(units)}"));
         IFigure figure = tallies is [var only] && only.Days.All(day => day.Units is null or >= 0)
-            ? new HeatFigure(unit, [.. only.Days.Select(day => new HeatDay(day.Date, day.Units is { } heat ? only.In(heat, units) : null))], [], words)
-            : new HeatMethodsFigure(days[0].Date, unit, [.. tallies.Select(tally => new HeatSeries(tally.Method.Name, [.. tally.Days.Select(day => day.IsComplete ? tally.In(day.Sum, units) : (double?)null)]))], words);
+            ? new HeatFigure(only.Unit(units), [.. only.Days.Select(day => new HeatDay(day.Date, day.Units is { } heat ? only.In(heat, units) : null, day.IsFilled ? DayKind.Filled : DayKind.Observed))], [], words)
+            : new HeatMethodsFigure(days[0].Date, [.. tallies.Select(tally => Series(tally, units))], Filled(tallies), words);
         FigureFile.Write(
             path,
             figure,
             title,
-            [$"Temperatures: {Path.GetFileName(source)}.", .. tallies.Select(tally => $"{tally.Method.Name}: {tally.Method.Source}.")],
-            new Table(title, [new("Method"), new("Sum", null, ColumnAlignment.Right), new("Unit"), new("Days missing", null, ColumnAlignment.Right)], [.. tallies.Select(tally => TableRow.Of(tally.Method.Name, Total(tally, units), tally.Unit(units), NumberText.Count(tally.Missing.Count())))]),
+            [$"Temperatures: {Path.GetFileName(source)}{(Filled(tallies) is { } note ? $"; {note}" : "")}.", .. tallies.Select(tally => $"{tally.Method.Name}: {tally.Method.Source}.")],
+            new Table(title, [new("Method"), new("Sum", null, ColumnAlignment.Right), new("Unit"), new("Days missing", null, ColumnAlignment.Right), new("Days filled", null, ColumnAlignment.Right)], [.. tallies.Select(tally => TableRow.Of(tally.Method.Name, Total(tally, units), tally.Unit(units), NumberText.Count(tally.Missing.Count()), NumberText.Count(tally.Filled.Count())))]),
             Path.GetFileName(source));
     }
+
+    private static HeatSeries Series(HeatTally tally, UnitSystem units) => new(
+        tally.Method.Name,
+        tally.Unit(units),
+        [.. tally.Days.Select(day => tally.In(day.Sum, units))],
+        tally.Days.Count(day => day.IsComplete),
+        (tally.IsComplete ? "" : "at least ") + NumberText.Number(tally.In(tally.Total, units), 0));
+
+    // A double form leans on the next day too: the others count the days that are filled themselves.
+    private static string? Filled(HeatTally[] tallies) => tallies.Min(tally => tally.Filled.Count()) is > 0 and var filled
+        ? string.Create(CultureInfo.InvariantCulture, $"{filled} of {tallies[0].Days.Length} days filled by interpolation")
+        : null;
 
     private static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

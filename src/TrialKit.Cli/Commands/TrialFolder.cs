@@ -13,6 +13,9 @@ internal static class TrialFolder
     /// <summary>The argument.</summary>
     public static Argument<string> Argument() => new("FOLDER") { Description = "The trial folder: trial.toml and its tables." };
 
+    /// <summary>The argument of commands that take several.</summary>
+    public static Argument<string[]> Arguments() => new("FOLDER") { Description = "The trial folder: trial.toml and its tables. Several may be named, or a folder that holds trial folders.", Arity = ArgumentArity.OneOrMore };
+
     /// <summary>Reads the folder and prints its problems on standard error, in file order.</summary>
     /// <exception cref="UsageException">There is no such folder.</exception>
     public static TrialReading Read(string folder, Terminal terminal, bool eachWarning)
@@ -61,9 +64,9 @@ internal static class TrialFolder
 
     /// <summary>Refuses an output folder that holds a trial: its tables could take the place of the owner's files.</summary>
     /// <exception cref="UsageException">The folder holds <c>trial.toml</c>.</exception>
-    public static void KeepTrials(string output)
+    public static void KeepTrials(params IEnumerable<string> outputs)
     {
-        if (File.Exists(Path.Combine(output, "trial.toml")))
+        foreach (var output in outputs.Where(output => File.Exists(Path.Combine(output, "trial.toml"))))
         {
             throw new UsageException($"'{output}' holds a trial; name a folder of its own for the output, such as '{Path.Combine(output, "results")}'.");
         }

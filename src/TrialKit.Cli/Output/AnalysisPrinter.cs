@@ -34,6 +34,13 @@ internal static class AnalysisPrinter
 
         EmergenceReviewPrinter.Print(analysis, terminal);
         Strips(analysis, terminal);
+        if (analysis.Heat is { } heat)
+        {
+            terminal.WriteHeading("Heat");
+            terminal.WriteWrapped(HeatWords.Method(heat), indent: 2);
+            terminal.Out.WriteLine();
+        }
+
         SpotPrinter.Print(analysis, terminal);
         if (analysis.Starter is { } starter)
         {

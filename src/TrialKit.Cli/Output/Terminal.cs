@@ -81,6 +81,9 @@ internal sealed class Terminal : IDisposable
     /// <summary>Says on a screen what is being done, once it has taken more than a second.</summary>
     public void Step(string doing) => progress.Step(doing);
 
+    /// <summary>Says on a screen how many trials are done, every other second.</summary>
+    public void Step(int done, int all) => progress.Step(done, all);
+
     /// <inheritdoc/>
     public void Dispose() => progress.Dispose();
 

@@ -59,9 +59,9 @@ public static class NumberText
     /// <summary>A stand that may be missing, for a table.</summary>
     public static string Stand(double? plants) => plants is { } number ? Stand(number) : Dash;
 
-    /// <summary>A difference of two stands, to the ten below a thousand and to the hundred above: <c>+600</c>, <c>−1,200</c>.</summary>
+    /// <summary>A difference of two stands, to the ten below two thousand and to the hundred above: <c>+610</c>, <c>−2,200</c>.</summary>
     public static string StandDifference(double plants) =>
-        Format(RoundToPlace(plants, Math.Abs(plants) < 1000 ? 1 : 2), 0, plus: true);
+        Format(RoundToPlace(plants, Math.Abs(plants) < StandToldInTens ? 1 : 2), 0, plus: true);
 
     /// <summary>The size of a difference of two stands among differences up to a largest: to the ten below two thousand, else to the hundred.</summary>
     public static string StandAmount(double plants, double largest) =>

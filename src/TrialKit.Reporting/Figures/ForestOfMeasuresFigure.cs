@@ -8,11 +8,13 @@ namespace TrialKit.Reporting.Figures;
 /// <param name="rightOfZero">What right of zero means, such as <c>more with chains</c>.</param>
 /// <param name="rows">The measures, the most important first.</param>
 /// <param name="altText">The result in words.</param>
+/// <param name="tone">The treatment's tone, 1 and up.</param>
 public sealed class ForestOfMeasuresFigure(
     string leftOfZero,
     string rightOfZero,
     IReadOnlyList<ForestRow> rows,
-    string altText) : IFigure
+    string altText,
+    int tone = 1) : IFigure
 {
     private const float HeadRoom = 18;
     private const float RowHeight = 20;
@@ -21,6 +23,8 @@ public sealed class ForestOfMeasuresFigure(
     private readonly IReadOnlyList<ForestRow> rows = rows is { Count: > 0 }
         ? rows
         : throw new ArgumentException("A forest has one measure or more; found none.", nameof(rows));
+
+    private readonly SKColor color = FigureStyle.Tone(tone);
 
     /// <inheritdoc/>
     public string AltText { get; } = altText;
@@ -57,21 +61,21 @@ public sealed class ForestOfMeasuresFigure(
         }
     }
 
-    private static void DrawMark(Pen pen, SKRect marks, float y, IntervalMark mark)
+    private void DrawMark(Pen pen, SKRect marks, float y, IntervalMark mark)
     {
         float At(double value) => marks.MidX + ((float)Math.Clamp(value / mark.Reach, -1, 1) * marks.Width / 2);
-        var tone = mark.Tone == MarkTone.Shown ? FigureStyle.Treatments[0] : FigureStyle.ControlText;
-        DrawArrow(pen, mark.Low, At(mark.Low), y, tone, 1);
-        DrawArrow(pen, mark.High, At(mark.High), y, tone, -1);
+        var ink = mark.Tone == MarkTone.Shown ? color : FigureStyle.ControlText;
+        DrawArrow(pen, mark.Low, At(mark.Low), y, ink, 1);
+        DrawArrow(pen, mark.High, At(mark.High), y, ink, -1);
         if (mark.Tone == MarkTone.Shown)
         {
-            pen.Line(At(mark.Low), y, At(mark.High), y, tone, FigureStyle.StrongStroke);
-            pen.Dot(At(mark.Estimate), y, FigureStyle.EstimateDot, tone);
+            pen.Line(At(mark.Low), y, At(mark.High), y, ink, FigureStyle.StrongStroke);
+            pen.Dot(At(mark.Estimate), y, FigureStyle.EstimateDot, ink);
         }
         else
         {
-            pen.Line(At(mark.Low), y, At(mark.High), y, tone, 1.3f);
-            pen.Ring(At(mark.Estimate), y, FigureStyle.EstimateDot, tone);
+            pen.Line(At(mark.Low), y, At(mark.High), y, ink, 1.3f);
+            pen.Ring(At(mark.Estimate), y, FigureStyle.EstimateDot, ink);
         }
     }
 

@@ -1,9 +1,10 @@
 using SkiaSharp;
+using TrialKit.Heat;
 using TrialKit.Reporting.Document;
 
 namespace TrialKit.Reporting.Figures;
 
-/// <summary>Heat by day: the sum since planting above, each day's heat as a bar below, on one calendar.</summary>
+/// <summary>Heat by day: the sum since planting above, each day's heat as a bar below, on one calendar. The sum is dashed from the first day on that was not observed.</summary>
 /// <param name="unit">The heat unit, such as <c>F-days</c>.</param>
 /// <param name="days">The days in order, without gaps.</param>
 /// <param name="events">What happened when, such as planting and half of the seeds up.</param>
@@ -33,7 +34,7 @@ public sealed class HeatFigure(
         var sums = Sums();
         var highest = Math.Max(1, days.Max(day => day.Heat ?? 0)) * 1.1;
         var total = Math.Max(1, sums[^1].Sum) * 1.08;
-        var endText = NumberText.Number(sums[^1].Sum, 0);
+        var endText = (days.Any(day => day.Heat is null) ? "at least " : "") + NumberText.Number(sums[^1].Sum, 0);
         var leftRoom = new[] { total, highest }.Max(value => Pen.Width(NumberText.Number(value, 0))) + 10;
         var rightRoom = Pen.Width(endText, FigureStyle.LabelSize, strong: true) + 12;
         var split = area.Top + ((area.Height - BottomRoom) * 0.66f);
@@ -42,28 +43,50 @@ public sealed class HeatFigure(
         var below = new SKRect(above.Left, split + TitleRoom, above.Right, area.Bottom - BottomRoom);
         using var sum = new Chart(area, above, (-0.7, days.Count - 0.3), (0, total));
         sum.TicksLeft(Whole(total, 4));
-        sum.Line(sums.Select((each, i) => ((double)i, each.Sum)), FigureStyle.Treatments[0], FigureStyle.StrongStroke);
+        var sure = days.TakeWhile(day => day is { Heat: not null, Kind: DayKind.Observed }).Count();
+        AddSum(sum, sums, 0, sure, LineStroke.Whole);
+        AddSum(sum, sums, Math.Max(0, sure - 1), sums.Count, LineStroke.Dashed);
         sum.Render(canvas);
         using var daily = new Chart(area, below, (-0.7, days.Count - 0.3), (0, highest));
         daily.TicksLeft(Whole(highest, 2));
         daily.TicksBottom(CalendarTicks(below.Width));
-        AddBars(daily);
         daily.Render(canvas);
+        DrawBars(pen, daily);
 
-        pen.Text($"Heat since {NumberText.ShortDate(days[0].Date)}, {unit}", area.Left, area.Top + 6, FigureStyle.Ink, FigureStyle.LabelSize);
-        pen.Text($"Heat of each day, {unit}", area.Left, split + 4, FigureStyle.Ink, FigureStyle.LabelSize);
+        var title = $"Heat since {NumberText.ShortDate(days[0].Date)}, {unit}";
+        pen.Text(title, area.Left, area.Top + 6, FigureStyle.Ink, FigureStyle.LabelSize);
+        if (sure < days.Count)
+        {
+            pen.Text("dashed from the first day that was not observed", area.Left + Pen.Width(title, FigureStyle.LabelSize) + 16, area.Top + 6, FigureStyle.Quiet);
+        }
+
+        var caption = $"Heat of each day, {unit}";
+        pen.Text(caption, area.Left, split + 4, FigureStyle.Ink, FigureStyle.LabelSize);
+        if (days.Any(day => day.Kind != DayKind.Observed))
+        {
+            DayKindMark.Key(pen, days.Select(day => day.Kind), area.Left + Pen.Width(caption, FigureStyle.LabelSize) + 16, split + 4);
+        }
+
         pen.Text(endText, sum.X(days.Count - 1) + 6, sum.Y(sums[^1].Sum), FigureStyle.Treatments[0], FigureStyle.LabelSize, strong: true);
         DrawEvents(pen, sum, sums);
         DrawMissing(pen, daily);
     }
 
-    private void AddBars(Chart chart)
+    private static void AddSum(Chart chart, List<(HeatDay Day, double Sum)> sums, int from, int to, LineStroke stroke)
+    {
+        if (to - from > 1)
+        {
+            chart.Line(Enumerable.Range(from, to - from).Select(i => ((double)i, sums[i].Sum)), FigureStyle.Treatments[0], FigureStyle.StrongStroke, stroke);
+        }
+    }
+
+    private void DrawBars(Pen pen, Chart chart)
     {
         for (var i = 0; i < days.Count; i++)
         {
             if (days[i].Heat is { } heat)
             {
-                chart.Band((i - 0.36, i + 0.36), (0, heat), FigureStyle.Control);
+                DayKindMark.Box(pen, new SKRect(chart.X(i - 0.36), chart.Y(heat), chart.X(i + 0.36), chart.Y(0)), days[i].Kind);
             }
         }
     }

@@ -23,10 +23,15 @@ internal sealed class Pen(SKCanvas canvas)
     // A text that was measured for its room must fit it in spite of single precision.
     private const float Rounding = 0.05f;
 
+    private static readonly float[] DashPattern = [4, 2];
+    private static readonly float[] DotPattern = [1, 2];
+
     /// <summary>A straight line.</summary>
-    public void Line(float x1, float y1, float x2, float y2, SKColor color, float width)
+    public void Line(float x1, float y1, float x2, float y2, SKColor color, float width, LineStroke stroke = LineStroke.Whole)
     {
         using var paint = Stroke(color, width);
+        using var broken = stroke == LineStroke.Whole ? null : SKPathEffect.CreateDash(stroke == LineStroke.Dashed ? DashPattern : DotPattern, 0);
+        paint.PathEffect = broken;
         canvas.DrawLine(x1, y1, x2, y2, paint);
     }
 
@@ -37,12 +42,21 @@ internal sealed class Pen(SKCanvas canvas)
         canvas.DrawCircle(x, y, diameter / 2, paint);
     }
 
-    /// <summary>Filled dots as points of a round pen, which take a fraction of the bytes of circles.</summary>
+    /// <summary>Filled dots as touches of a round pen, which take a fraction of the bytes of circles.</summary>
+    /// <remarks>Each is a line too short to see: points and lines of no length are lost in SVG.</remarks>
     public void Dots(SKPoint[] points, float diameter, SKColor color)
     {
+        const float touch = 0.02f;
         using var paint = Stroke(color, diameter);
         paint.StrokeCap = SKStrokeCap.Round;
-        canvas.DrawPoints(SKPointMode.Points, points, paint);
+        using var path = new SKPath();
+        foreach (var point in points)
+        {
+            path.MoveTo(point.X - (touch / 2), point.Y);
+            path.LineTo(point.X + (touch / 2), point.Y);
+        }
+
+        canvas.DrawPath(path, paint);
     }
 
     /// <summary>A dot with a light middle.</summary>

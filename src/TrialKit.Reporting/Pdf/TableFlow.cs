@@ -14,6 +14,7 @@ internal sealed class TableFlow(Table table, double width, double height)
     private const double RuleWidth = 0.6;
     private const double LineHeight = 1.28;
     private const double FormRoom = 5;
+    private const int ShortTable = 6;
     private const double BoxInset = 1.6;
 
     private readonly Tag tag = new(TagKind.Table);
@@ -42,7 +43,7 @@ internal sealed class TableFlow(Table table, double width, double height)
         slabs.AddRange(body.Select((row, i) => row with
         {
             RepeatedHead = repeated,
-            KeepWithNext = row.KeepWithNext || (i == body.Count - 2) || (i == body.Count - 1 && table.Note is not null),
+            KeepWithNext = row.KeepWithNext || KeepsWithNext(i, body.Count) || (i == body.Count - 1 && table.Note is not null),
         }));
         if (table.Note is { } note)
         {
@@ -54,6 +55,9 @@ internal sealed class TableFlow(Table table, double width, double height)
 
         return slabs;
     }
+
+    // No row stands alone on a page, and a short table is not broken.
+    private static bool KeepsWithNext(int row, int rows) => row < rows - 1 && (row == 0 || row == rows - 2 || rows <= ShortTable);
 
     /// <summary>The left edges and widths of the columns, and the size of the text.</summary>
     /// <remarks>
@@ -76,8 +80,9 @@ internal sealed class TableFlow(Table table, double width, double height)
         var room = width - (gaps * tightGap);
         if (least.Sum() <= room)
         {
+            // Where every cell is one word, none wishes for more.
             var wish = natural.Zip(least, (wide, narrow) => wide - narrow).ToArray();
-            var share = (room - least.Sum()) / wish.Sum();
+            var share = wish.Sum() > 0 ? (room - least.Sum()) / wish.Sum() : 0;
             return (Edges([.. least.Zip(wish, (narrow, more) => narrow + (share * more))], tightGap), size);
         }
 

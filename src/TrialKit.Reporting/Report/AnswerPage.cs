@@ -16,14 +16,16 @@ internal static class AnswerPage
     private const double PictureRowHeight = 12;
     private const double EmergenceShare = 1.5;
     private const int ReservedForNotShown = 2;
+    private const int MostNamed = 6;
+    private const int MostWorths = 4;
     private const int WholeTexts = 260;
     private const int MostOfADoubt = 170;
 
     /// <summary>The measures the page speaks of, the weightiest first; then the trial's own.</summary>
-    private static readonly string[] Spoken = ["t50", "spread", "stand", "yield", "up-48h", "spacing-sd", "depth"];
+    private static readonly string[] Spoken = ["t50", "stand", "yield", "spread", "up-48h", "spacing-sd", "depth"];
 
-    /// <summary>The measures that are told first where no difference was shown.</summary>
-    private static readonly string[] Paying = ["stand", "yield", "t50", "spread"];
+    /// <summary>The measures that a trial is made for, which no other may crowd out, in the order in which those without a difference are told.</summary>
+    private static readonly string[] Weighty = ["stand", "yield", "t50", "spread"];
 
     /// <summary>The measures whose differences the picture shows, the first that was compared.</summary>
     private static readonly string[] Pictured = ["t50", "stand", "yield"];
@@ -53,12 +55,12 @@ internal static class AnswerPage
     {
         var answers = Ordered(analysis);
         var picture = Picture(analysis, tones);
-        string[] worth = [.. analysis.Money.Select(budget => MoneyWords.Answer(budget, analysis.Trial)).OfType<string>()];
+        var worth = MoneyWords.Answers(analysis.Money, analysis.Trial, MostWorths);
         var doubts = (Told: FindingNotes.FieldDoubts(analysis).ToArray(), All: FindingNotes.Doubts(analysis).Count());
         return new([.. Drafts.Select(draft => (IReadOnlyList<Block>)[.. Page(analysis, draft, answers, picture, worth, doubts)])]);
     }
 
-    private static IEnumerable<Block> Page(TrialAnalysis analysis, PageDraft draft, Answer[] answers, PanelsFigure? picture, string[] worth, (Func<int, Note>[] Told, int All) doubts)
+    private static IEnumerable<Block> Page(TrialAnalysis analysis, PageDraft draft, Answer[] answers, PanelsFigure? picture, string? worth, (Func<int, Note>[] Told, int All) doubts)
     {
         var trial = analysis.Trial;
         yield return new Heading(1, Brief.Of(trial.Title, draft.Letters));
@@ -79,9 +81,9 @@ internal static class AnswerPage
             yield return new FigureBlock(picture, Height: Math.Max(least, PictureHeight), Note: PageWords.Picture(trial.Design.Layout == Layout.Pairs)) { LeastHeight = least };
         }
 
-        foreach (var sentence in worth.Take(draft.Worths))
+        if (worth is not null && draft.TellsWorth)
         {
-            yield return new Paragraph(RichText.Of("Worth: ", Emphasis.Strong).Then(sentence));
+            yield return new Paragraph(RichText.Of("Worth: ", Emphasis.Strong).Then(worth));
         }
 
         foreach (var doubt in doubts.Told.Take(draft.Doubts))
@@ -89,7 +91,7 @@ internal static class AnswerPage
             yield return doubt(draft.DoubtLetters);
         }
 
-        if (PageWords.More(worth.Length - draft.Worths, doubts.All - Math.Min(doubts.Told.Length, draft.Doubts)) is { } more)
+        if (PageWords.More(worth is not null && !draft.TellsWorth, doubts.All - Math.Min(doubts.Told.Length, draft.Doubts)) is { } more)
         {
             yield return new Paragraph(more, TextSize.Small);
         }
@@ -118,20 +120,33 @@ internal static class AnswerPage
                 : ("The treatments against each other", "less with the first", "more");
         yield return new Heading(2, heading);
         var told = Chosen(answers, draft.Answers);
-        yield return new MarkedSentences([.. told.Select(answer => Sentence(answer, analysis, pairs.Length > 1, label))], left, right);
-        var others = analysis.Measures.SelectMany(measure => measure.Contrasts).ToHashSet(ReferenceEqualityComparer.Instance);
-        others.ExceptWith(told.SelectMany(answer => answer.Contrasts));
-        var rest = others.Count > 0 ? PageWords.Others(others.Count, others.Cast<Contrast>().Count(contrast => contrast.Verdict == Verdict.Shown)) + " " : "";
+        MarkedSentence[] sentences = [.. told.Select(answer => AnswersPart.Sentence(answer.Measure, answer.Contrasts, trial, label, draft.Compared))];
+        if (Array.Exists(sentences, sentence => sentence.Mark is not null))
+        {
+            yield return new MarkedSentences(sentences, left, right);
+        }
+        else
+        {
+            foreach (var sentence in sentences)
+            {
+                yield return new Paragraph(sentence.Text);
+            }
+        }
+
+        var others = analysis.Measures.Where(measure => !measure.Contrasts.IsEmpty && !Array.Exists(told, answer => answer.Measure == measure.Measure)).ToArray();
+        var rest = others.Length > 0 ? PageWords.Others([.. others.Select(measure => (measure.Measure, measure.Contrasts))], pairs.Length > 1, MostNamed) + " " : "";
         yield return new Paragraph(rest + PageWords.Level(trial.Design), TextSize.Small);
     }
 
-    // What was shown comes first, but does not crowd out what was not.
+    // Differences in what the trial is made for come first, then what of it showed none, then whatever there is room for.
     private static Answer[] Chosen(Answer[] answers, int most)
     {
-        var shown = answers.Where(answer => answer.IsShown).ToArray();
-        var reserved = Math.Min(Math.Min(ReservedForNotShown, answers.Length - shown.Length), most / 2);
-        var told = shown.Take(most - reserved).ToArray();
-        return [.. told, .. answers.Where(answer => !answer.IsShown).Take(most - told.Length)];
+        var weighty = answers.Where(answer => answer.IsWeighty).ToArray();
+        var shown = weighty.Where(answer => answer.IsShown).ToArray();
+        var reserved = Math.Min(Math.Min(ReservedForNotShown, weighty.Length - shown.Length), most / 2);
+        Answer[] told = [.. shown.Take(most - reserved), .. weighty.Where(answer => !answer.IsShown).Take(Math.Max(reserved, most - shown.Length))];
+        var rest = answers.Except(told).OrderBy(answer => answer.IsShown ? 0 : 1).Take(most - told.Length);
+        return [.. answers.Intersect(told.Concat(rest))];
     }
 
     /// <summary>The answers in the order in which they are told: what was shown before what was not, the weightier measure before the other.</summary>
@@ -140,55 +155,20 @@ internal static class AnswerPage
         var answers =
             from measure in analysis.Measures
             let place = Place(measure.Measure)
-            where place is not null
-            from answer in Answers(measure)
-            orderby answer.IsShown ? 0 : 1, answer.IsShown ? place : Unshown(answer)
+            where place is not null && !measure.Contrasts.IsEmpty
+            let answer = new Answer(measure.Measure, measure.Contrasts)
+            orderby answer.IsShown ? 0 : 1, answer.IsShown ? place : Unshown(measure.Measure)
             select answer;
         return [.. answers];
     }
 
-    // What was not shown: first what one sentence says of all treatments, and of it what pays.
-    private static int Unshown(Answer answer)
-    {
-        var place = Array.IndexOf(Paying, answer.Measure.Id);
-        return (answer.Contrasts.Length > 1 ? 0 : 2 * Paying.Length) + (place < 0 ? Paying.Length : place);
-    }
-
-    /// <summary>An answer for each treatment; one for all of them where none was shown.</summary>
-    private static IEnumerable<Answer> Answers(MeasureComparison measure)
-    {
-        var contrasts = measure.Contrasts;
-        return contrasts.Length > 1 && contrasts.All(contrast => contrast is { Verdict: Verdict.NotShown, Detectable: not null })
-            ? [new(measure.Measure, contrasts)]
-            : contrasts.Select(contrast => new Answer(measure.Measure, [contrast]));
-    }
+    private static int Unshown(Measure measure) => Array.IndexOf(Weighty, measure.Id) is >= 0 and var place ? place : Weighty.Length;
 
     // The trial's own measures have ids of their own; heat and the parts of timing stand in the tables.
     private static int? Place(Measure measure)
     {
         var place = Array.IndexOf(Spoken, measure.Id);
         return place >= 0 ? place : measure is { IsHeadline: true, Kind: MeasureKind.Other } ? Spoken.Length : null;
-    }
-
-    private static MarkedSentence Sentence(Answer answer, TrialAnalysis analysis, bool names, int label)
-    {
-        if (answer.Contrasts.Length > 1)
-        {
-            return new(PageWords.NoneShown(answer.Measure, answer.Contrasts, TrialWords.Replicates(analysis.Trial)));
-        }
-
-        var contrast = answer.Contrasts[0];
-        var mark = AnswersPart.Mark(contrast);
-        var sentence = VerdictSentence.Of(answer.Measure, contrast, TrialWords.Replicates(analysis.Trial));
-        if (!names)
-        {
-            return new(sentence, mark);
-        }
-
-        var who = analysis.Trial.Design.Control is null
-            ? $"{Brief.Of(contrast.Treatment.Label, label)} against {Brief.Of(contrast.Baseline.Label, label)}: "
-            : $"{Brief.Of(contrast.Treatment.Label, label)}: ";
-        return new(RichText.Of(who, Emphasis.Strong).Then(char.ToLowerInvariant(sentence[0]) + sentence[1..]), mark);
     }
 
     /// <summary>Emergence on the calendar, and the differences strip by strip of the weightiest measure; null where there is neither.</summary>
@@ -229,13 +209,18 @@ internal static class AnswerPage
 
     private sealed record Answer(Measure Measure, ImmutableArray<Contrast> Contrasts)
     {
-        public bool IsShown => Contrasts[0].Verdict == Verdict.Shown;
+        public bool IsShown => Contrasts.Any(contrast => contrast.Verdict == Verdict.Shown);
+
+        public bool IsWeighty => Weighty.Contains(Measure.Id, StringComparer.Ordinal);
     }
 
     private sealed record PageDraft(int Answers, int Doubts, int Letters = WholeTexts)
     {
-        /// <summary>How many differences are told the worth of.</summary>
-        public int Worths => Math.Min(Doubts, 1);
+        /// <summary>Whether it says what the differences are worth.</summary>
+        public bool TellsWorth => Doubts > 0;
+
+        /// <summary>The most comparisons of one outcome of a measure that are named.</summary>
+        public int Compared => Letters == WholeTexts ? 6 : 3;
 
         /// <summary>The letters of a doubt; all of it stands under the doubts.</summary>
         public int DoubtLetters => Math.Min(Letters, MostOfADoubt);

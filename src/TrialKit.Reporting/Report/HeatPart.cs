@@ -1,5 +1,8 @@
+using System.Globalization;
+using TrialKit.Heat;
 using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Figures;
+using TrialKit.Reporting.Words;
 using UnitSystem = TrialKit.Quantities.UnitSystem;
 
 namespace TrialKit.Reporting.Report;
@@ -21,7 +24,8 @@ internal static class HeatPart
         var units = analysis.Trial.Units;
         var unit = units == UnitSystem.Us ? "F-days" : "C-days";
         var end = clock.Planted.AddDays(last);
-        HeatDay[] days = [.. clock.Days.Where(day => day.Date <= end).Select(day => new HeatDay(day.Date, day.Heat.In(units)))];
+        var filledDays = (analysis.Trial.SoilTemperature ?? analysis.Trial.Weather)!.Filled.ToHashSet();
+        HeatDay[] days = [.. clock.Days.Where(day => day.Date <= end).Select(day => new HeatDay(day.Date, day.Heat.In(units), filledDays.Contains(day.Date) ? DayKind.Filled : DayKind.Observed))];
         if (days.Length == 0)
         {
             yield break;
@@ -35,7 +39,7 @@ internal static class HeatPart
             new HeatFigure(unit, days, half, words.TrimEnd()),
             "Heat from planting to the last visit",
             Height,
-            Note: $"By {heat.Clock.HeatMethod.Name} from {(heat.IsSoil ? "temperatures at seed depth" : "air temperatures")} in {heat.Source}; planting day {(clock.CountsPlantingDay ? "" : "not ")}counted.")
+            Note: HeatWords.Method(heat) + (days.Count(day => day.Kind == DayKind.Filled) is > 0 and var filled ? string.Create(CultureInfo.InvariantCulture, $" {filled} of {days.Length} days are filled by interpolation.") : ""))
         {
             Name = "heat",
         };

@@ -85,19 +85,22 @@ internal static class MoneyPart
         }
         else if (Points(budget.OverPrice, point => text.Value(point.Price)) is { } prices)
         {
-            yield return Figure(budget, $"net price of grain, {text.PriceUnit(currency)}", prices, text.Value(at.Price), "The chance that it pays, over the price", tones);
+            yield return Figure(budget, $"net price of grain, {text.PriceUnit(currency)}", prices, text.Value(at.Price), "The chance that it pays, over the price", "chance-over-price", tones);
         }
 
         if (Points(budget.OverCost, point => text.Value(point.Cost)) is { } costs)
         {
-            yield return Figure(budget, $"net added cost, {text.AreaUnit(currency)}", costs, text.Value(at.Cost), "The chance that it pays, over the cost", tones);
+            yield return Figure(budget, $"net added cost, {text.AreaUnit(currency)}", costs, text.Value(at.Cost), "The chance that it pays, over the cost", "chance-over-cost", tones);
         }
     }
 
-    private static FigureBlock Figure(PairBudget budget, string axis, ChancePoint[] points, double now, string caption, TreatmentTones tones)
+    private static FigureBlock Figure(PairBudget budget, string axis, ChancePoint[] points, double now, string caption, string name, TreatmentTones tones)
     {
         var ends = $"From {NumberText.Number(points[0].At, 2)} to {NumberText.Number(points[^1].At, 2)} ({axis}) the chance that {budget.Treatment.Label} pays goes from {NumberText.Percent(points[0].Pays)} to {NumberText.Percent(points[^1].Pays)}.";
-        return new(new ChanceCurveFigure(axis, points, now, $"with {NumberText.Number(budget.Margin.Percent, 0)}\u00A0% to spare", Math.Max(1, tones[budget.Treatment]), ends), caption);
+        return new(new ChanceCurveFigure(axis, points, now, $"with {NumberText.Number(budget.Margin.Percent, 0)}\u00A0% to spare", Math.Max(1, tones[budget.Treatment]), ends), caption)
+        {
+            Name = FigureName.Of(name, new(budget.Treatment, budget.Baseline)),
+        };
     }
 
     /// <summary>The points; null where there are no chances or nothing to draw them over.</summary>

@@ -20,7 +20,7 @@ public static class PoolReport
         Block[] blocks =
         [
             new Heading(1, title),
-            new KeyFacts([.. pooled.Sites.Select(site => new KeyFact(site.Name, $"{site.Analysis.Trial.Title}; {TrialWords.Layout(site.Analysis.Trial)}"))]),
+            new KeyFacts([.. pooled.Sites.Select(site => new KeyFact(site.Name, $"{site.Trial.Title}; {TrialWords.Layout(site.Trial)}"))]),
             .. pooled.ComparedPairs.SelectMany(pair => Answers(pooled, pair)),
             new Paragraph(TrialWords.Level(pooled), TextSize.Small),
             new PageBreak(),

@@ -70,6 +70,35 @@ public static class MoneyWords
         return $"{budget.Treatment.Label} against {budget.Baseline.Label}, after its cost: {Worth(at, text)}{Range(budget, at, text)}.{chance}";
     }
 
+    /// <summary>The answers of every difference in few words; null where none has a worth.</summary>
+    /// <param name="budgets">The differences.</param>
+    /// <param name="trial">The trial.</param>
+    /// <param name="most">The most differences told; of more, those of the highest worth.</param>
+    public static string? Answers(IReadOnlyCollection<PairBudget> budgets, StripTrial trial, int most)
+    {
+        ArgumentNullException.ThrowIfNull(budgets);
+        ArgumentNullException.ThrowIfNull(trial);
+        var worth = budgets.Where(budget => budget.At is not null).ToArray();
+        if (worth.Length < 2)
+        {
+            return worth.Length == 0 ? null : Answer(worth[0], trial);
+        }
+
+        var text = new MoneyText(trial.Units, trial.Crop.Bushel);
+        var told = worth.Length <= most ? worth : [.. worth.OrderByDescending(budget => budget.At!.Net.PerHectare).Take(most)];
+        var baseline = told.Select(budget => budget.Baseline.Label).Distinct(StringComparer.Ordinal).Count() == 1 ? told[0].Baseline.Label : null;
+        var parts = told.Select(budget => $"{budget.Treatment.Label}{(baseline is null ? $" against {budget.Baseline.Label}" : "")} {NumberText.Difference(text.Value(budget.At!.Net), 2)}{Ends(budget, text)}{(budget.At.Pays is { } pays ? $", pays with a chance of {Percent(pays)}" : "")}");
+        var left = worth.Length > told.Length ? $"; {NumberText.CountWord(worth.Length - told.Length).ToLowerInvariant()} more are worth less" : "";
+        var ranges = told.Select(budget => budget.Response).FirstOrDefault(response => response is not null) is { } response
+            ? $" Ranges are {response.Level} intervals{Together(response.Comparisons)}; each chance is of one comparison by itself."
+            : "";
+        return $"{(baseline is null ? "after" : $"against {baseline}, after")} cost, in {text.AreaUnit(told[0].At!.Net.Currency)}: {string.Join("; ", parts)}{left}.{ranges}";
+    }
+
+    private static string Ends(PairBudget budget, MoneyText text) => budget.At is { Low: { } low, High: { } high }
+        ? $" ({NumberText.Range(text.Value(low), text.Value(high), value => NumberText.Difference(value, 2))})"
+        : "";
+
     private static string Cost(PairBudget budget, MoneyText text) => budget.Cost.PerHectare switch
     {
         0 => $"By what is stated, {budget.Treatment.Label} and {budget.Baseline.Label} cost the same.",

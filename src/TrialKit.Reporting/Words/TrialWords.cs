@@ -15,14 +15,16 @@ public static class TrialWords
     }
 
     /// <summary>The layout in a few words: <c>6 pairs of strips</c>.</summary>
-    public static string Layout(StripTrial trial)
+    public static string Layout(StripTrial trial) => Layout(TrialIdentity.Of(trial));
+
+    /// <summary>The layout in a few words: <c>6 pairs of strips</c>.</summary>
+    public static string Layout(TrialIdentity trial)
     {
         ArgumentNullException.ThrowIfNull(trial);
-        var blocks = trial.Blocks.Length;
-        var leftOut = trial.Strips.Count(strip => !strip.IsAnalysed);
-        var layout = trial.Design.Layout == Trials.Layout.Pairs
+        var (blocks, leftOut) = (trial.Blocks, trial.LeftOut);
+        var layout = trial.Layout == Trials.Layout.Pairs
             ? string.Create(CultureInfo.InvariantCulture, $"{blocks} {(blocks == 1 ? "pair" : "pairs")} of strips")
-            : string.Create(CultureInfo.InvariantCulture, $"{blocks} {(blocks == 1 ? "block" : "blocks")} of {trial.Treatments.Length} treatments");
+            : string.Create(CultureInfo.InvariantCulture, $"{blocks} {(blocks == 1 ? "block" : "blocks")} of {trial.Treatments} treatments");
         return leftOut == 0 ? layout : string.Create(CultureInfo.InvariantCulture, $"{layout}, {leftOut} {(leftOut == 1 ? "strip" : "strips")} left out");
     }
 

@@ -29,7 +29,7 @@ public sealed record TrialForecast(EmergenceForecast Planting, ImmutableArray<St
                select new StripForecast(strip.Strip, For(strip.Strip.Planted), strip.T50!.Days),
         ];
         var planting = For(trial.Planting.Date);
-        return new(planting, strips, [.. Compared(strips, trial.SoilTemperature is not null), .. Adjusted(need), .. Filled(trial), .. PlantingCautions.Of(trial.Crop, days.Series, trial.SoilTemperature is not null, trial.Planting.Date, trial.Planting.Depth)]);
+        return new(planting, strips, [.. Compared(strips, days), .. Adjusted(need), .. Air(planting, days), .. PlantingCautions.Of(trial.Crop, days, trial.Planting.Date, trial.Planting.Depth).Select(caution => caution.Finding)]);
 
         EmergenceForecast For(DateOnly planted)
         {
@@ -42,7 +42,7 @@ public sealed record TrialForecast(EmergenceForecast Planting, ImmutableArray<St
         }
     }
 
-    private static IEnumerable<Finding> Compared(ImmutableArray<StripForecast> strips, bool isSoil)
+    private static IEnumerable<Finding> Compared(ImmutableArray<StripForecast> strips, ForecastDays days)
     {
         foreach (var planted in strips.GroupBy(strip => strip.Forecast.Planted).OrderBy(group => group.Key))
         {
@@ -53,7 +53,7 @@ public sealed record TrialForecast(EmergenceForecast Planting, ImmutableArray<St
                 continue;
             }
 
-            var foretold = $"{forecast.Need} of the {(isSoil ? "soil's" : "air's")} heat foretold emergence {Span(forecast)} after planting on {Date(forecast.Planted)}";
+            var foretold = $"{forecast.Need} of the {(days.IsSoil ? "soil's" : "air's")} heat foretold emergence {Span(forecast)} after planting on {Date(forecast.Planted)}{RestsOn(forecast)}";
             var seen = string.Create(CultureInfo.InvariantCulture, $"half of the plants were up {planted.Min(strip => strip.ObservedDays):0.0} to {planted.Max(strip => strip.ObservedDays):0.0} days after it: of {planted.Count()} strips {early} before that range, {inside} within it, {late} after it");
             yield return new("forecast-against-observed", FindingWeight.Note, $"{foretold}; {seen}. The range is that of many fields, with emergence meant loosely.");
         }
@@ -61,26 +61,50 @@ public sealed record TrialForecast(EmergenceForecast Planting, ImmutableArray<St
 
     private static IEnumerable<Finding> Adjusted(HeatNeed need)
     {
+        if (!need.Unused.IsEmpty)
+        {
+            yield return new("conditions-not-used", FindingWeight.Note, $"The heat needed to emerge was not adjusted for {string.Join("; ", need.Unused)}: {(need.IsGiven ? "it was given" : "no adjustment is printed with it")}.");
+        }
+
         if (need.Adjustments.Length > 1)
         {
             yield return new("need-adjusted-together", FindingWeight.Note, $"The heat needed to emerge was adjusted for {string.Join("; ", need.Adjustments.Select(each => each.Condition))}: the source gives these one by one and does not say that they add up.");
         }
     }
 
-    private static IEnumerable<Finding> Filled(StripTrial trial)
+    private static IEnumerable<Finding> Air(EmergenceForecast planting, ForecastDays days)
     {
-        if ((trial.SoilTemperature ?? trial.Weather)!.Filled is { IsEmpty: false } filled)
+        if (planting.Clock.Days.IsEmpty || days.FirstAirForSoil is not { } first || (planting.High?.Date ?? planting.LastDay) is not { } last || first > last)
         {
-            yield return new("weather-filled", FindingWeight.Caution, string.Create(CultureInfo.InvariantCulture, $"{filled.Length} days of temperatures were not recorded and are interpolated, the first {filled[0]:yyyy-MM-dd}; sums of heat rest on them."));
+            yield break;
         }
+
+        yield return new("air-for-soil", FindingWeight.Caution, $"The forecast of emergence rests on the soil's temperatures up to {Date(first.AddDays(-1))} and on the air's after that, which tells of the soil only roughly.");
+    }
+
+    // What was seen should be set against what was measured; where it is not, the reader is told.
+    private static string RestsOn(EmergenceForecast forecast)
+    {
+        if ((forecast.High ?? forecast.Mid ?? forecast.Low)?.RestsOn is not { Uncertain: > 0 } days)
+        {
+            return string.Empty;
+        }
+
+        (int Days, string Kind)[] kinds = [(days.Observed, "observed"), (days.Filled, "interpolated"), (days.Forecast, "forecast"), (days.Normal, "normal")];
+        var air = days.AirForSoil > 0 ? string.Create(CultureInfo.InvariantCulture, $", {days.AirForSoil} of them of the air") : string.Empty;
+        return $", resting on {string.Join(", ", kinds.Where(kind => kind.Days > 0).Select(kind => string.Create(CultureInfo.InvariantCulture, $"{kind.Days} {kind.Kind}")))} days{air}";
     }
 
     private static string Span(EmergenceForecast forecast) => (forecast.Low, forecast.High) switch
     {
         ({ } low, { } high) => string.Create(CultureInfo.InvariantCulture, $"{low.DaysAfterPlanting:0.0} to {high.DaysAfterPlanting:0.0} days"),
-        ({ } low, null) => string.Create(CultureInfo.InvariantCulture, $"{low.DaysAfterPlanting:0.0} days or more (not reached in full by {forecast.LastDay:yyyy-MM-dd})"),
-        _ => $"not by {Date(forecast.LastDay)}",
+        ({ } low, null) => string.Create(CultureInfo.InvariantCulture, $"{low.DaysAfterPlanting:0.0} days or more ({Open(forecast)})"),
+        _ => $"at a time that is not known ({Open(forecast)})",
     };
+
+    private static string Open(EmergenceForecast forecast) => forecast.Clock.Gap is { } gap
+        ? $"{Date(gap)} is not on hand"
+        : forecast.LastDay is { } last ? $"not reached in full by {Date(last)}" : "no day on hand";
 
     private static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,7 @@
+using System.Globalization;
+using TrialKit.Emergence;
 using TrialKit.Heat;
+using TrialKit.Results;
 using TrialKit.Trials;
 
 namespace TrialKit.Analysis;
@@ -18,6 +21,21 @@ public sealed record TrialHeat(HeatClock Clock, HeatClock Average, bool IsSoil, 
             Start(trial, series, HeatMethods.Average50),
             trial.SoilTemperature is not null,
             series.Source);
+
+    /// <summary>What to know of the days that the trial's heat rests on.</summary>
+    internal IEnumerable<Finding> FindingsOf(StripTrial trial, IReadOnlyCollection<StripEmergence> emergence)
+    {
+        if ((trial.SoilTemperature ?? trial.Weather)!.Filled is { IsEmpty: false } filled)
+        {
+            yield return new("weather-filled", FindingWeight.Caution, string.Create(CultureInfo.InvariantCulture, $"{filled.Length} days of temperatures were not recorded and are interpolated, the first {filled[0]:yyyy-MM-dd}; sums of heat rest on them."));
+        }
+
+        var last = emergence.Count == 0 ? Clock.Ends : emergence.Max(strip => strip.Strip.Planted.DayNumber - Clock.Planted.DayNumber + strip.LastVisit);
+        if (Clock.BySingle.Where(day => day.DayNumber - Clock.Planted.DayNumber < last).ToArray() is { Length: > 0 } days)
+        {
+            yield return new("heat-by-single-form", FindingWeight.Note, string.Create(CultureInfo.InvariantCulture, $"By {Clock.HeatMethod.Name} a day leans on the next day's minimum, which is not on record after {days[0]:yyyy-MM-dd}: that day is counted by the single form."));
+        }
+    }
 
     private static HeatClock Start(StripTrial trial, TemperatureSeries series, HeatMethod method) =>
         HeatClock.Start(series, method, trial.Planting.Date, trial.Heat.CountPlantingDay);

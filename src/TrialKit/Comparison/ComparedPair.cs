@@ -11,7 +11,7 @@ public sealed record ComparedPair(Treatment Treatment, Treatment Baseline)
     internal bool IsOf(Treatment treatment, Treatment baseline) => Identifier.Same(treatment.Name, Treatment.Name) && Identifier.Same(baseline.Name, Baseline.Name);
 
     /// <summary>Whether a treatment is one of the two.</summary>
-    internal bool Has(Treatment treatment) => Identifier.Same(treatment.Name, Treatment.Name) || Identifier.Same(treatment.Name, Baseline.Name);
+    internal bool Has(string treatment) => Identifier.Same(treatment, Treatment.Name) || Identifier.Same(treatment, Baseline.Name);
 
     /// <summary>The pair as a heading.</summary>
     public override string ToString() => $"{Treatment.Label} against {Baseline.Label}";

@@ -14,22 +14,42 @@ public static class CsvTables
     public static void Write(ResultTable table, Stream stream)
     {
         ArgumentNullException.ThrowIfNull(table);
-        using var csv = CsvWriter.Create(stream, Options, leaveOpen: true);
-        foreach (var column in table.Columns)
-        {
-            csv.WriteField(column.Name);
-        }
-
-        csv.EndRecord();
+        using var rows = Begin(table.Columns.Select(column => column.Name), stream);
         foreach (var row in table.Rows)
         {
-            foreach (var cell in row)
+            rows.Add(row);
+        }
+    }
+
+    /// <summary>Begins a table that is written row by row.</summary>
+    /// <param name="columns">Names of its columns.</param>
+    /// <param name="stream">Where to; it stays open.</param>
+    internal static Rows Begin(IEnumerable<string> columns, Stream stream)
+    {
+        var rows = new Rows(CsvWriter.Create(stream, Options, leaveOpen: true));
+        rows.Add(columns);
+        return rows;
+    }
+
+    /// <summary>A table that takes rows.</summary>
+    internal sealed class Rows(CsvWriter csv) : IDisposable
+    {
+        /// <summary>Adds a row.</summary>
+        public void Add(IEnumerable<object?> cells)
+        {
+            foreach (var cell in cells)
             {
                 csv.WriteField(Text(cell));
             }
 
             csv.EndRecord();
         }
+
+        /// <summary>Writes what is still held.</summary>
+        public void Flush() => csv.Flush();
+
+        /// <inheritdoc/>
+        public void Dispose() => csv.Dispose();
     }
 
     private static string Text(object? cell) => cell switch

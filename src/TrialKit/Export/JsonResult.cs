@@ -49,8 +49,8 @@ public static class JsonResult
         {
             json.WriteStartObject();
             json.WriteString("name", site.Name);
-            json.WriteString("title", site.Analysis.Trial.Title);
-            json.WriteString("planted", site.Analysis.Trial.Planting.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+            json.WriteString("title", site.Trial.Title);
+            json.WriteString("planted", site.Trial.Planted.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
             json.WriteEndObject();
         }
 

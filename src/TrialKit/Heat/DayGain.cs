@@ -8,7 +8,6 @@ namespace TrialKit.Heat;
 internal sealed class DayGain
 {
     private const int Halvings = 60;
-    private const int HoursPerDay = 24;
     private const double Slack = 1e-12;
 
     private readonly Func<double, double>? upTo;
@@ -87,6 +86,15 @@ internal sealed class DayGain
             method.IsDouble && next is null);
     }
 
+    /// <summary>The mean of the gains of one day of the calendar in several years.</summary>
+    /// <param name="date">The day it stands for.</param>
+    /// <param name="years">The gains by one method, one or more.</param>
+    public static DayGain Mean(DateOnly date, DayGain[] years) => new(
+        date,
+        years.Average(year => year.Whole),
+        Array.TrueForAll(years, year => year.upTo is null) ? null : fraction => years.Average(year => year.UpTo(fraction)),
+        Array.TrueForAll(years, year => year.LacksNext));
+
     /// <summary>What the day has given by a fraction of it.</summary>
     public double UpTo(double fraction) => fraction switch
     {
@@ -128,10 +136,11 @@ internal sealed class DayGain
         var gains = hours.Select(hour => DayHeat.Hourly([hour], lower, upper) / hours.Length).ToArray();
         return new(date, DayHeat.Hourly(hours, lower, upper), UpToHour, lacksNext: false);
 
+        // A day on which the clock goes forward has 23 hours.
         double UpToHour(double fraction)
         {
-            var gone = (int)(fraction * HoursPerDay);
-            return gains.Take(gone).Sum() + (gains[Math.Min(gone, gains.Length - 1)] * ((fraction * HoursPerDay) - gone));
+            var gone = (int)(fraction * gains.Length);
+            return gains.Take(gone).Sum() + (gains[Math.Min(gone, gains.Length - 1)] * ((fraction * gains.Length) - gone));
         }
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TrialKit.Quantities;
 using TrialKit.Results;
 
@@ -18,8 +19,8 @@ public sealed record EmergenceForecast(DateOnly Planted, HeatNeed Need, HeatCloc
         "Nielsen 2020, Purdue University; Lauer 2003, University of Wisconsin",
         "docs/methods/emergence-forecast.md");
 
-    /// <summary>The last day counted; the day before planting when none is. A sum that is not met by it is not extrapolated.</summary>
-    public DateOnly LastDay => Clock.Days.IsEmpty ? Planted.AddDays(-1) : Clock.Days[^1].Date;
+    /// <summary>The last day counted; null when none is. A sum that is not met by it is not extrapolated.</summary>
+    public DateOnly? LastDay => Clock.Days.IsEmpty ? null : Clock.Days[^1].Date;
 
     /// <summary>The heat gathered by then; with a <see cref="HeatClock.Gap"/> it is the least that can have gathered.</summary>
     public HeatSum Gathered => Clock.Days.IsEmpty ? default : Clock.Days[^1].Sum;
@@ -33,21 +34,7 @@ public sealed record EmergenceForecast(DateOnly Planted, HeatNeed Need, HeatCloc
     {
         ArgumentNullException.ThrowIfNull(days);
         ArgumentNullException.ThrowIfNull(need);
-        var clock = HeatClock.Start(days.Series, need.Method, planted, countPlantingDay);
-        return new(planted, need, clock, When(need.Range.Low), When(need.Range.Mid), When(need.Range.High));
-
-        ForecastDate? When(HeatSum sum)
-        {
-            if (clock.DaysAt(sum) is not { } moment)
-            {
-                return null;
-            }
-
-            // A sum met at the very end of a day belongs to that day.
-            var date = planted.AddDays(Math.Max(0, (int)Math.Ceiling(moment) - 1));
-            var uncertain = clock.Days.Count(day => day.Date <= date && days.KindOf(day.Date) != DayKind.Observed);
-            return new(date, moment, days.KindOf(date) ?? DayKind.Observed, uncertain);
-        }
+        return Of(days, days.Gains(need.Method), need, planted, countPlantingDay);
     }
 
     /// <summary>Foretells emergence for each planting day of a window.</summary>
@@ -59,9 +46,30 @@ public sealed record EmergenceForecast(DateOnly Planted, HeatNeed Need, HeatCloc
     /// <exception cref="ArgumentException">The window ends before it begins, or is longer than a year.</exception>
     public static IReadOnlyList<EmergenceForecast> OfWindow(ForecastDays days, HeatNeed need, DateOnly first, DateOnly last, bool countPlantingDay)
     {
+        ArgumentNullException.ThrowIfNull(days);
+        ArgumentNullException.ThrowIfNull(need);
+        var gains = days.Gains(need.Method);
         var span = last.DayNumber - first.DayNumber;
         return span is >= 0 and <= 366
-            ? [.. Enumerable.Range(0, span + 1).Select(day => Of(days, need, first.AddDays(day), countPlantingDay))]
+            ? [.. Enumerable.Range(0, span + 1).Select(day => Of(days, gains, need, first.AddDays(day), countPlantingDay))]
             : throw new ArgumentException(FormattableString.Invariant($"A window from {first:yyyy-MM-dd} to {last:yyyy-MM-dd} was found; one that ends on or after its first day, within a year, was expected."), nameof(last));
+    }
+
+    private static EmergenceForecast Of(ForecastDays days, ImmutableArray<DayGain?> gains, HeatNeed need, DateOnly planted, bool countPlantingDay)
+    {
+        var clock = HeatClock.Start(days.Series, index => gains[index], need.Method, planted, countPlantingDay);
+        return new(planted, need, clock, When(need.Range.Low), When(need.Range.Mid), When(need.Range.High));
+
+        ForecastDate? When(HeatSum sum)
+        {
+            if (clock.DaysAt(sum) is not { } moment)
+            {
+                return null;
+            }
+
+            // A sum met at the very end of a day belongs to that day.
+            var date = planted.AddDays(Math.Max(0, (int)Math.Ceiling(moment) - 1));
+            return new(date, moment, days.KindOf(date) ?? DayKind.Observed, days.Count(clock.Days.IsEmpty ? date : clock.Days[0].Date, date));
+        }
     }
 }

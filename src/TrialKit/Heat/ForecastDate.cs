@@ -4,5 +4,5 @@ namespace TrialKit.Heat;
 /// <param name="Date">The day.</param>
 /// <param name="DaysAfterPlanting">Days from the midnight that begins the planting day, with the fraction of the day gone.</param>
 /// <param name="Kind">What the day itself rests on.</param>
-/// <param name="Uncertain">Days from planting up to it that were not observed: filled, forecast or normal.</param>
-public sealed record ForecastDate(DateOnly Date, double DaysAfterPlanting, DayKind Kind, int Uncertain);
+/// <param name="RestsOn">The days counted from planting up to it, by what each rests on.</param>
+public sealed record ForecastDate(DateOnly Date, double DaysAfterPlanting, DayKind Kind, DayCounts RestsOn);

@@ -33,6 +33,7 @@ public sealed class HeatClock
         }
 
         Days = days.MoveToImmutable();
+        BySingle = [.. gains.Where(gain => gain.LacksNext).Select(gain => gain.Date)];
     }
 
     /// <summary>The procedure.</summary>
@@ -56,6 +57,9 @@ public sealed class HeatClock
     /// <summary>The day not on record at which the count stopped though the record goes on: the sum is then at least that of <see cref="Days"/>. Null when the count stopped where the record ends.</summary>
     public DateOnly? Gap { get; }
 
+    /// <summary>Days counted by the single form of a double method, because the next day's minimum is not on record.</summary>
+    public ImmutableArray<DateOnly> BySingle { get; }
+
     /// <summary>The end of the last day counted, in days after planting.</summary>
     public double Ends => uncounted + Days.Length;
 
@@ -74,24 +78,36 @@ public sealed class HeatClock
             throw new ArgumentException($"The clock counts degree-days; the method '{method.Name}' has a scale of its own.", nameof(method));
         }
 
+        return Start(series, index => DayGain.Of(series, index, method), method, planted, countPlantingDay);
+    }
+
+    /// <summary>Starts the clock on days whose gains are known.</summary>
+    /// <param name="series">The days.</param>
+    /// <param name="gainOf">The gain of a day by its place; null when the method cannot count it.</param>
+    /// <param name="method">The method of the gains.</param>
+    /// <param name="planted">The planting day.</param>
+    /// <param name="countPlantingDay">Whether its heat is counted.</param>
+    internal static HeatClock Start(TemperatureSeries series, Func<int, DayGain?> gainOf, HeatMethod method, DateOnly planted, bool countPlantingDay)
+    {
         var counted = ImmutableArray.CreateBuilder<DayGain>();
-        var next = countPlantingDay ? planted : planted.AddDays(1);
+        var next = planted.DayNumber + (countPlantingDay ? 0 : 1);
         DateOnly? gap = null;
         for (var i = 0; i < series.Days.Length; i++)
         {
-            if (series.Days[i].Date < next)
+            var day = series.Days[i].Date.DayNumber;
+            if (day < next)
             {
                 continue;
             }
 
-            if (series.Days[i].Date != next || DayGain.Of(series, i, method) is not { } gain)
+            if (day != next || gainOf(i) is not { } gain)
             {
-                gap = next;
+                gap = DateOnly.FromDayNumber(next);
                 break;
             }
 
             counted.Add(gain);
-            next = next.AddDays(1);
+            next++;
         }
 
         return new(method, planted, countPlantingDay, counted.ToImmutable(), gap);

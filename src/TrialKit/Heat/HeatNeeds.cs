@@ -9,11 +9,15 @@ namespace TrialKit.Heat;
 /// Corn: 90 to 120 F-days (Iowa State University), about 120, and 125 (University of Wisconsin), 100 to 120 (Nielsen 2020, Purdue).
 /// Adjustments: Lauer 2003, University of Wisconsin, on a base of 125: 15 per inch below 2 inches, 30 to 60 for fine soil and as much less for coarse,
 /// 30 for a dry seed zone, 30 to 60 for residue on more than 75 % of the ground. The source gives them one by one; together they are a range, and each is listed.
+/// Adjustments that are printed as one figure (depth, a dry seed zone) move the published range, so that its spread is kept; where one is printed as a range
+/// the source's 125 takes the place of the published range and the spread is that of the adjustments.
 /// </remarks>
 public static class HeatNeeds
 {
     private const string Lauer = "Lauer 2003, University of Wisconsin";
-    private const double WisconsinBase = 125;
+    private const double CornLow = 90;
+    private const double CornMid = 120;
+    private const double CornHigh = 125;
     private const double ShallowInches = 2;
     private const double PerInch = 15;
     private const double LeastResidue = 75;
@@ -32,9 +36,9 @@ public static class HeatNeeds
         return crop.Name.ToUpperInvariant() switch
         {
             "CORN" => Corn(conditions),
-            "SOYBEAN" => Plain(crop.Name, 90, 110, 130, "extension tables: 90 to 130"),
-            "COTTON" => Plain(crop.Name, 50, 50, 50, "North Carolina State University Extension: 50 DD60"),
-            "SORGHUM" => Plain(crop.Name, 126, 126, 126, "USDA Foreign Agricultural Service: 126"),
+            "SOYBEAN" => Plain(crop.Name, conditions, 90, 110, 130, "common practice, no source at hand: 90 to 130"),
+            "COTTON" => Plain(crop.Name, conditions, 50, 50, 50, "North Carolina State University Extension: 50 DD60"),
+            "SORGHUM" => Plain(crop.Name, conditions, 126, 126, 126, "USDA Foreign Agricultural Service: 126"),
             "WHEAT" => Wheat(conditions),
             _ => null,
         };
@@ -44,30 +48,46 @@ public static class HeatNeeds
     public static HeatNeed? Of(StripTrial trial)
     {
         ArgumentNullException.ThrowIfNull(trial);
-        return trial.Forecast.Need is { } own
-            ? new(own, trial.Heat.Method, "trial.toml", [])
-            : Of(trial.Crop, trial.Forecast.Conditions);
+        return Of(trial.Crop, trial.Heat.Method, trial.Forecast, "trial.toml");
+    }
+
+    /// <summary>The need that settings give, or the published one of the crop.</summary>
+    /// <param name="crop">The crop.</param>
+    /// <param name="method">How heat is counted towards a need that is given.</param>
+    /// <param name="settings">The settings.</param>
+    /// <param name="givenBy">Where a need that is given stands.</param>
+    /// <returns>Null when none is given and none is published here for the crop.</returns>
+    public static HeatNeed? Of(Crop crop, HeatMethod method, ForecastSettings settings, string givenBy)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        return settings.Need is { } own
+            ? new(own, method, givenBy, []) { IsGiven = true, Unused = Unused(settings.Conditions) }
+            : Of(crop, settings.Conditions);
     }
 
     private static HeatNeed Corn(FieldConditions conditions)
     {
         ImmutableArray<NeedAdjustment> adjustments = [.. CornAdjustments(conditions)];
-        if (adjustments.IsEmpty)
+        const string Published = "Iowa State University: 90 to 120; University of Wisconsin: about 120, and 125; Nielsen 2020, Purdue University: 100 to 120";
+        var (least, most) = (adjustments.Sum(each => each.LowFahrenheitDays), adjustments.Sum(each => each.HighFahrenheitDays));
+        if (least == most)
         {
-            return new(Range(90, 120, 125), HeatMethods.Corn, "Iowa State University: 90 to 120; University of Wisconsin: about 120, and 125; Nielsen 2020, Purdue University: 100 to 120", adjustments);
+            return new(Range(CornLow + least, CornMid + least, CornHigh + least), HeatMethods.Corn, adjustments.IsEmpty ? Published : $"{Published}; the range is moved by the adjustment", adjustments);
         }
 
-        var low = Math.Max(0, WisconsinBase + adjustments.Sum(each => each.LowFahrenheitDays));
-        var high = Math.Max(low, WisconsinBase + adjustments.Sum(each => each.HighFahrenheitDays));
-        return new(Range(low, 0.5 * (low + high), high), HeatMethods.Corn, $"{Lauer}: 125 before adjustment", adjustments);
+        var low = Math.Max(0, CornHigh + least);
+        var high = Math.Max(low, CornHigh + most);
+        return new(Range(low, 0.5 * (low + high), high), HeatMethods.Corn, $"{Lauer}: 125 before adjustment, in place of the published range of 90 to 125", adjustments);
     }
+
+    private static ImmutableArray<string> Unused(FieldConditions conditions) => [.. CornAdjustments(conditions).Select(each => each.Condition)];
 
     private static IEnumerable<NeedAdjustment> CornAdjustments(FieldConditions conditions)
     {
         if (conditions.Depth is { } depth && depth.Inches > ShallowInches)
         {
             var more = PerInch * (depth.Inches - ShallowInches);
-            yield return new(FormattableString.Invariant($"planted {depth.Inches:0.##} in deep: 15 for each inch below 2"), more, more, Lauer);
+            yield return new(FormattableString.Invariant($"planted {depth.Inches:0.##} in deep"), more, more, $"{Lauer}: 15 for each inch below 2");
         }
 
         if (conditions.Texture == SoilTexture.Fine)
@@ -99,10 +119,14 @@ public static class HeatNeeds
             new HeatRange(need, need, need),
             MethodOf("wheat"),
             FormattableString.Invariant($"80 C-days to germinate and 50 an inch, at {inches:0.##} in{(conditions.Depth is null ? ", a depth taken for want of one" : string.Empty)}; value from memory"),
-            []);
+            [])
+        {
+            Unused = Unused(conditions with { Depth = null }),
+        };
     }
 
-    private static HeatNeed Plain(string crop, double low, double mid, double high, string source) => new(Range(low, mid, high), MethodOf(crop), source, []);
+    private static HeatNeed Plain(string crop, FieldConditions conditions, double low, double mid, double high, string source) =>
+        new(Range(low, mid, high), MethodOf(crop), source, []) { Unused = Unused(conditions) };
 
     private static HeatMethod MethodOf(string crop) => CropTable.Find(crop)!.Heat;
 

@@ -19,6 +19,9 @@ public sealed record HeatTally
     /// <summary>Days counted by the single form of a double method, because the next day's minimum is not on record.</summary>
     public ImmutableArray<DateOnly> BySingle { get; }
 
+    /// <summary>Days whose temperatures were interpolated.</summary>
+    public IEnumerable<DateOnly> Filled => Days.Where(day => day.IsFilled).Select(day => day.Date);
+
     /// <summary>Days that are not on record.</summary>
     public IEnumerable<DateOnly> Missing => Days.Where(day => day.Units is null).Select(day => day.Date);
 
@@ -54,8 +57,9 @@ public sealed record HeatTally
         var days = ImmutableArray.CreateBuilder<HeatTallyDay>();
         var bySingle = ImmutableArray.CreateBuilder<DateOnly>();
         var (sum, isComplete) = (0.0, true);
-        for (var date = first; date <= last; date = date.AddDays(1))
+        for (var number = first.DayNumber; number <= last.DayNumber; number++)
         {
+            var date = DateOnly.FromDayNumber(number);
             var gain = places.TryGetValue(date, out var index) ? DayGain.Of(series, index, method) : null;
             isComplete &= gain is not null;
             sum += gain?.Whole ?? 0;
@@ -64,7 +68,7 @@ public sealed record HeatTally
                 bySingle.Add(date);
             }
 
-            days.Add(new(date, gain?.Whole, sum, isComplete, filled.Contains(date) || (method.IsDouble && filled.Contains(date.AddDays(1)))));
+            days.Add(new(date, gain?.Whole, sum, isComplete, filled.Contains(date) || (method.IsDouble && date < DateOnly.MaxValue && filled.Contains(date.AddDays(1)))));
         }
 
         return new(method, days.ToImmutable(), bySingle.ToImmutable());

@@ -35,7 +35,7 @@ internal static class DraftBuilder
             },
             Design = Design(settings),
             Heat = new HeatSettings(settings.Heat ?? crop.Heat, settings.CountPlantingDay),
-            Forecast = settings.Forecast.With(settings.Depth, tables.Forecast.Series, tables.Normals.Series),
+            Forecast = settings.Forecast.With(settings.Depth, settings.WeatherChoices.Fill, tables.Forecast.Series, tables.Normals.Series),
             GrainPrice = settings.GrainPrice,
             Money = settings.Money,
             Treatments = settings.Treatments,

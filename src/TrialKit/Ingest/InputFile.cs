@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Security.Cryptography;
+using System.Text;
 using TrialKit.Ingest.Settings;
 
 namespace TrialKit.Ingest;
@@ -10,6 +11,8 @@ namespace TrialKit.Ingest;
 /// <param name="Rows">Rows of data read from it; null for the settings.</param>
 public sealed record InputFile(string Name, string Sha256, int? Rows)
 {
+    private const int FingerprintDigits = 12;
+
     /// <summary>The files of a reading, settings first, then the tables in their order.</summary>
     /// <param name="reading">The reading.</param>
     /// <exception cref="IOException">A file that was read cannot be read again.</exception>
@@ -22,6 +25,15 @@ public sealed record InputFile(string Name, string Sha256, int? Rows)
             Mark(reading.Folder, SettingsReader.FileName, rows: null),
             .. tables.Select(file => Mark(reading.Folder, file.Key, file.Sum(table => table.Read))),
         ];
+    }
+
+    /// <summary>A short mark of some files together: the same files give the same mark, whatever folder they lie in.</summary>
+    /// <param name="files">Name and SHA-256 of each.</param>
+    /// <returns>Twelve hexadecimal digits.</returns>
+    public static string Fingerprint(IEnumerable<(string Name, string Sha256)> files)
+    {
+        var text = string.Join('\n', files.OrderBy(file => file.Name, StringComparer.Ordinal).Select(file => $"{file.Sha256} {file.Name}"));
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..FingerprintDigits];
     }
 
     private static InputFile Mark(string folder, string file, int? rows)

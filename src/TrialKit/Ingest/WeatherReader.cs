@@ -36,7 +36,7 @@ public static class WeatherReader
         }
 
         var source = new TableSource(folder, problems, usesWorkbook: false) { Units = new Dictionary<string, string>(StringComparer.Ordinal), Dates = DateOrder.Iso };
-        var records = new TemperatureReader(source, planted: null, new WeatherChoices(options.Station, unit, options.Fill), problems)
+        var records = new TemperatureReader(source, planted: null, new WeatherChoices(options.Station, unit, options.Fill) { NeedsSoilElements = options.ReadsSoil }, problems)
             .Read(options.ReadsSoil ? "soil-temperature" : "weather", file);
         return new WeatherReading(path, records.Form, records.Station, problems.Errors == 0 ? records.Series : null, problems.InFileOrder());
     }

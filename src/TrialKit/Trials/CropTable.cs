@@ -17,14 +17,14 @@ public static class CropTable
     public static ImmutableArray<Crop> Crops { get; } =
     [
         Grain("corn", 56, 15.5, HeatMethods.Corn),
-        Grain("soybean", 60, 13, HeatMethods.ExtremesClipped("soybean 86/50", 50, 86, "extension tables; base and ceiling as for corn")),
+        Grain("soybean", 60, 13, HeatMethods.ExtremesClipped("soybean 86/50", 50, 86, "common practice, no source at hand; base and ceiling as for corn")),
         Grain("wheat", 60, 13.5, HeatMethods.SimpleAverage("wheat 32", 32, "Oregon State University Extension")),
         Grain("barley", 48, 14.5, HeatMethods.SimpleAverage("barley 32", 32, "value from memory")),
         Grain("oats", 32, 14, HeatMethods.SimpleAverage("oats 32", 32, "taken as wheat's; value from memory")),
-        Grain("sorghum", 56, 13, HeatMethods.ExtremesClipped("sorghum 86/50", 50, 86, "extension tables; sources conflict")),
+        Grain("sorghum", 56, 13, HeatMethods.ExtremesClipped("sorghum 86/50", 50, 86, "common practice, no source at hand; printed figures conflict")),
         Other("cotton", HeatMethods.SimpleAverage("cotton DD60", 60, "North Carolina State University Extension")),
-        Other("sunflower", HeatMethods.ExtremesClipped("sunflower 99/50", 50, 99, "extension tables; 44 F without a ceiling is printed too")),
-        Other("sugar beet", HeatMethods.ExtremesClipped("sugar beet 86/50", 50, 86, "extension tables; 34 F is printed too")),
+        Other("sunflower", HeatMethods.ExtremesClipped("sunflower 99/50", 50, 99, "common practice, no source at hand; 44 F without a ceiling is in use too, value from memory")),
+        Other("sugar beet", HeatMethods.ExtremesClipped("sugar beet 86/50", 50, 86, "common practice, no source at hand; 34 F is in use too, value from memory")),
         Other("canola", HeatMethods.SimpleAverage("canola 41", 41, "value from memory")),
         Other("dry bean", HeatMethods.ExtremesClipped("dry bean 86/50", 50, 86, "value from memory")),
     ];

@@ -54,9 +54,10 @@ public class NumberTextTests
     [Theory]
     [InlineData(604, "+600")]
     [InlineData(-24, "−20")]
-    [InlineData(1190, "+1,200")]
+    [InlineData(1186, "+1,190")]
+    [InlineData(-2186, "−2,200")]
     [InlineData(3, "0")]
-    public void StandDifference_Value_IsToTheTenBelowAThousand(double plants, string expected) =>
+    public void StandDifference_Value_IsToTheTenBelowTwoThousand(double plants, string expected) =>
         Assert.Equal(expected, NumberText.StandDifference(plants));
 
     [Theory]

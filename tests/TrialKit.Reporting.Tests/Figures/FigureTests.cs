@@ -1,5 +1,6 @@
 using System.Xml.Linq;
 using SkiaSharp;
+using TrialKit.Heat;
 using TrialKit.Reporting.Figures;
 
 namespace TrialKit.Reporting.Tests.Figures;
@@ -17,6 +18,20 @@ public class FigureTests
         Assert.Equal(svg, Svg(Gallery.Figures()[index]));
         Assert.Contains(XDocument.Parse(svg).Descendants(), element => element.Name.LocalName == "text");
         Assert.Contains("font-family=\"IBM Plex Sans, sans-serif", svg, StringComparison.Ordinal);
+
+        // The plot package leaves an empty path for an axis without ticks; a touch of the round pen is never empty.
+        Assert.DoesNotContain(XDocument.Parse(svg).Descendants(), element => (string?)element.Attribute("stroke-linecap") == "round" && (string?)element.Attribute("d") == "");
+    }
+
+    [Fact]
+    public void WriteSvg_PairedDifferences_ShowsEveryPair()
+    {
+        var svg = Svg(new PairedDifferencesFigure("a", "b", [new("1", 1.5), new("2", -2), new("3", 0.25), new("4", null)], null, "", "", 1, "alt"));
+
+        var touches = XDocument.Parse(svg).Descendants()
+            .Where(element => (string?)element.Attribute("stroke-linecap") == "round")
+            .Sum(element => ((string?)element.Attribute("d"))!.Count(letter => letter == 'M'));
+        Assert.Equal(3, touches);
     }
 
     [Theory]
@@ -107,6 +122,38 @@ public class FigureTests
     [InlineData(double.NaN)]
     public void Heat_ImpossibleHeat_IsRefused(double heat) =>
         Assert.Throws<ArgumentException>(() => new HeatFigure("F-days", [new(Gallery.Planted, heat), new(Gallery.Planted.AddDays(1), 1)], [], "alt"));
+
+    [Fact]
+    public void Heat_DaysOfSeveralKinds_AreKeyedAndDrawnApart()
+    {
+        string Of(DayKind kind) => Svg(new HeatFigure("F-days", [new(Gallery.Planted, 10), new(Gallery.Planted.AddDays(1), 12, kind), new(Gallery.Planted.AddDays(2), 8, kind)], [], "alt"));
+
+        Assert.DoesNotContain("observed", Of(DayKind.Observed), StringComparison.Ordinal);
+        Assert.Contains("dashed from the first day that was not observed", Of(DayKind.Filled), StringComparison.Ordinal);
+        Assert.All([DayKind.Filled, DayKind.Forecast, DayKind.Normal], kind => Assert.Contains(kind.ToString(), Of(kind), StringComparison.OrdinalIgnoreCase));
+        Assert.Equal(4, Enum.GetValues<DayKind>().Select(Of).Distinct(StringComparer.Ordinal).Count());
+    }
+
+    [Fact]
+    public void Heat_DayMissing_LabelsItsSumAsTheLeast() =>
+        Assert.Contains("at least 18", Svg(new HeatFigure("F-days", [new(Gallery.Planted, 10), new(Gallery.Planted.AddDays(1), null), new(Gallery.Planted.AddDays(2), 8)], [], "alt")), StringComparison.Ordinal);
+
+    [Fact]
+    public void Window_OpenRange_IsNamedAndKeyed()
+    {
+        string Of(string? open) => Svg(new PlantingWindowFigure([new(Gallery.Planted, Gallery.Planted.AddDays(9), null, [DayKind.Forecast, DayKind.Normal], open)], "alt"));
+
+        Assert.All(["not reached", "latest open", "planted", "forecast", "normal"], text => Assert.Contains(text, Of("not reached"), StringComparison.Ordinal));
+        Assert.DoesNotContain("latest open", Of(null), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Methods_OfTwoUnits_HaveAPanelEachAndTellTheirSums()
+    {
+        var svg = Svg(new HeatMethodsFigure(Gallery.Planted, [new("corn 86/50", "F-days", [10, 20], 1, "at least 20"), new("crop heat units", "CHU", [20, 40], 2, "40")], "1 of 2 days filled", "alt"));
+
+        Assert.All([", F-days", ", CHU", "corn 86/50: at least 20", "crop heat units: 40", "1 of 2 days filled; thin after a missing day"], text => Assert.Contains(text, svg, StringComparison.Ordinal));
+    }
 
     [Fact]
     public void Spacing_SharesOrEdgesThatDoNotFit_AreRefused()

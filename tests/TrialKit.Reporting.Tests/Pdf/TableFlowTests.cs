@@ -23,6 +23,16 @@ public class TableFlowTests
             && columns.Zip(columns.Skip(1)).All(pair => pair.First.X + pair.First.Width < pair.Second.X));
 
     [Fact]
+    public void FitColumns_OnlyWordsAndNoRoomForWideGaps_KeepsTheWords()
+    {
+        // Every width of the page at which words fit with narrow gaps and not with wide ones.
+        var table = new Table(null, [.. Enumerable.Range(1, 5).Select(i => new TableColumn(new string('m', 4 + i)))], []);
+        var wide = Enumerable.Range(100, 400).Select(width => TableFlow.FitColumns(table, width)).ToArray();
+
+        Assert.All(wide, fit => Assert.All(fit.Columns, column => Assert.True(double.IsFinite(column.X) && column.Width > 0, column.ToString())));
+    }
+
+    [Fact]
     public void FitColumns_ShortCells_KeepTheirNaturalWidth()
     {
         var table = new Table(null, [new("Strip"), new("Stand", "plants/ac")], [TableRow.Of("S1", "31,400")]);

@@ -52,11 +52,13 @@ public class NumbersInPrintTests
                 continue;
             }
 
+            // The cells of a row follow one another: with pairs their number and t, with blocks t and its degrees of freedom, then p.
+            var t = NumberText.Number(Number(row, "t")!.Value, 2);
             var printed = MeasureText.Difference(measure, Number(row, "difference")!.Value)
-                + MeasureText.Interval(measure, new Interval(low, high, ConfidenceLevel.FromAlpha(Number(row, "alpha")!.Value)));
-            var p = NumberText.PValue(Number(row, "p")!.Value);
+                + MeasureText.Interval(measure, new Interval(low, high, ConfidenceLevel.FromAlpha(Number(row, "alpha")!.Value)))
+                + (analysis.Trial.Design.Layout == Trials.Layout.Pairs ? NumberText.Number(Number(row, "replicates")!.Value, 0) + t : t + NumberText.Number(Number(row, "df")!.Value, 0))
+                + NumberText.PValue(Number(row, "p")!.Value);
             Assert.True(text.Contains(Squeeze(printed), StringComparison.Ordinal), $"{name}: {measure.Id} of {row.GetProperty("treatment")}: {printed} is not in the report");
-            Assert.Contains(Squeeze(p), text, StringComparison.Ordinal);
         }
     }
 

@@ -34,6 +34,23 @@ public class TrialReportTests
     }
 
     [Theory]
+    [InlineData("starter-placement")]
+    [InlineData("closing-wheels")]
+    public void Of_SeveralTreatments_SaysEachHeadlineInWordsWithWhatWouldHaveBeenSeen(string name)
+    {
+        var (analysis, document) = Report(name);
+        var said = document.Blocks.SkipWhile(block => block is not Heading { Text: "The answers in words" }).Skip(1).TakeWhile(block => block is Paragraph).Cast<Paragraph>().Select(paragraph => paragraph.Text.Plain).ToArray();
+        var headlines = analysis.Measures.Where(measure => measure.Measure.IsHeadline && !measure.Contrasts.IsEmpty).ToArray();
+
+        Assert.Equal(headlines.Length, said.Length);
+        for (var i = 0; i < said.Length; i++)
+        {
+            Assert.Contains(headlines[i].Measure.Label, said[i].Replace($"No difference in {MeasureWords.Of(headlines[i].Measure).Noun}", headlines[i].Measure.Label, StringComparison.Ordinal), StringComparison.Ordinal);
+            Assert.Equal(headlines[i].Contrasts.Any(contrast => contrast is { Verdict: Comparison.Verdict.NotShown, Detectable: not null }), said[i].Contains("would usually show", StringComparison.Ordinal));
+        }
+    }
+
+    [Theory]
     [MemberData(nameof(Examples))]
     public void Of_Example_NeverClaimsMoreThanWasShown(string name)
     {

@@ -8,7 +8,7 @@ public class ArrowsTests
     private static readonly string[] Folders =
     [
         "Quantities", "Trials", "Ingest", "Heat", "Stand", "Emergence", "Numerics",
-        "Comparison", "Planning", "Starter", "Money", "Results", "Analysis", "Export",
+        "Comparison", "Planning", "Starter", "Money", "Results", "Analysis", "Export", "Season",
     ];
 
     [Theory]
@@ -25,6 +25,7 @@ public class ArrowsTests
     [InlineData("Money", "Trials,Quantities,Numerics,Results")]
     [InlineData("Starter", "Trials,Quantities,Numerics,Results")]
     [InlineData("Analysis", "Trials,Quantities,Numerics,Results,Heat,Stand,Emergence,Comparison,Planning,Starter,Money")]
+    [InlineData("Season", "Trials,Quantities,Results,Comparison,Ingest,Export")]
     [InlineData("Export", "Trials,Quantities,Results,Heat,Stand,Emergence,Comparison,Planning,Starter,Money,Analysis")]
     public void Folder_KnowsOnlyTheFoldersItsArrowsAllow(string folder, string allowed)
     {
@@ -45,6 +46,7 @@ public class ArrowsTests
     [InlineData("MathNet.Numerics", "Numerics")]
     [InlineData("Tomlyn", "Ingest")]
     [InlineData("MiniExcel", "Ingest")]
+    [InlineData("Parquet", "Season")]
     [InlineData("CsvHelper", "Ingest", "Export")]
     public void Package_IsUsedOnlyInItsFolder(string package, params string[] folders)
     {

@@ -66,5 +66,42 @@ public class ForecastSettingsTests
         Assert.Equal(TrialFolder.SoundText("weather.csv").Split('\n').Count(line => line.StartsWith("2026", StringComparison.Ordinal)), trial.Weather!.Days.Length);
     }
 
+    /// <summary>The weather file's station and unit prove nothing for another file: each has its own.</summary>
+    [Fact]
+    public void Read_FilesOfOtherStationsAndUnits_TakeTheirOwn()
+    {
+        const string Keys = "[forecast]\nfile = \"ahead.csv\"\nunit = \"C\"\nnormals = \"years.csv\"\nnormals_unit = \"0.1 C\"\nnormals_station = \"B\"\n";
+        const string Years = "station,date,tmax,tmin\nA,2020-05-01,400,300\nB,2020-05-01,289,217\n";
+        using var folder = With(Keys).Write("ahead.csv", "date,tmax,tmin\n2026-05-11,20,10\n").Write("years.csv", Years)
+            .Replace("trial.toml", "units = \"us\"\n", string.Empty).Replace("trial.toml", "[weather]", "[units.weather]\ntmax = \"F\"\ntmin = \"F\"\n\n[weather]");
+
+        var reading = folder.Read();
+
+        Assert.True(reading.Trial is not null, string.Join("; ", folder.Problems()));
+        Assert.Equal(20, reading.Trial!.Forecast.Days!.Days[0].Maximum.DegreesCelsius, Tolerances.Heat);
+        Assert.Equal(28.9, Assert.Single(reading.Trial.Forecast.Normals!.Days).Maximum.DegreesCelsius, Tolerances.Heat);
+    }
+
+    [Theory]
+    [InlineData("unit = \"C\"\n", "TK123", "'tmax' names no unit")]
+    [InlineData("normals_unit = \"0.1 C\"\n", "TK410", "normals_station = \"A\" under [forecast]")]
+    public void Read_FurtherFileLeavingSomethingOpen_IsAskedForByItsOwnKey(string keys, string code, string text)
+    {
+        using var folder = With("[forecast]\nnormals = \"years.csv\"\n" + keys).Write("years.csv", "station,date,tmax,tmin\nA,2020-05-01,400,300\nB,2020-05-01,289,217\n");
+
+        var problem = folder.Read().Errors.First();
+
+        Assert.Equal(code, problem.Code);
+        Assert.Contains(text, problem.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Read_NormalsOfTheSoil_NeedAFileThatSaysSo()
+    {
+        using var folder = With("[forecast]\nnormals = \"years.csv\"\nnormals_soil = true\n").Write("years.csv", "date,tmax_c,tmin_c\n2020-05-01,40,30\n");
+
+        Assert.Equal("TK416", Assert.Single(folder.Read().Errors).Code);
+    }
+
     private static TrialFolder With(string section) => TrialFolder.Sound().Replace("trial.toml", "[weather]", section + "\n[weather]");
 }

@@ -31,6 +31,7 @@ public partial class ProblemCodesTests
             ['3'] = "TrialProblems.cs",
             ['4'] = "WeatherProblems.cs",
             ['5'] = "FileProblems.cs",
+            ['6'] = "SeasonProblems.cs",
         };
 
         Assert.All(InSource(), code => Assert.Equal(groups[code.Code[2]], code.File));

@@ -8,12 +8,19 @@ namespace TrialKit.Comparison.Sites;
 /// <remarks>y = treatment + site + site x treatment + block within site + e, treatment fixed, the others random; REML, Satterthwaite degrees of freedom.</remarks>
 internal static class SiteModel
 {
-    /// <summary>The difference of two treatments; null where a site has no two blocks, or fewer than two sites have both treatments.</summary>
-    public static MixedEstimate? Of(ComparedPair pair, IReadOnlyList<(string Site, MeasureComparison Comparison)> sites, Unit unit)
+    /// <summary>Strips that one model takes at most: its matrices have a line for each site, each treatment within one and each block, and its time grows with the cube of their number.</summary>
+    public const int MostStrips = 1200;
+
+    /// <summary>The difference of two treatments; null for more strips than one model takes, where a site has no two blocks, or fewer than two sites have both treatments.</summary>
+    public static MixedEstimate? Of(ComparedPair pair, IReadOnlyList<(string Site, SiteMeasure Measure)> sites, Unit unit)
     {
-        var rows = sites.SelectMany(site => site.Comparison.Values.Analysed
-            .Where(entry => pair.Has(entry.Entry.Strip.Treatment))
-            .Select(entry => new Row(entry.Value, site.Site, entry.Entry.Strip.Block.Trim().ToUpperInvariant(), Identifier.Same(entry.Entry.Strip.Treatment.Name, pair.Treatment.Name)))).ToArray();
+        var rows = sites.SelectMany(site => StripsOf(pair, site.Measure)
+            .Select(strip => new Row(strip.Value, site.Site, strip.Block.Trim().ToUpperInvariant(), Identifier.Same(strip.Treatment, pair.Treatment.Name)))).ToArray();
+        if (rows.Length > MostStrips)
+        {
+            return null;
+        }
+
         var whole = rows.GroupBy(row => row.Site, StringComparer.Ordinal).Count(site => site.Any(row => row.IsTreated) && site.Any(row => !row.IsTreated));
         if (whole < 2)
         {
@@ -61,6 +68,9 @@ internal static class SiteModel
 
         double? Variance(string name) => names.IndexOf(name) is >= 0 and var index ? fit.VarianceComponents[index] : null;
     }
+
+    /// <summary>The strips of a site with one of two treatments.</summary>
+    public static IEnumerable<SiteStrip> StripsOf(ComparedPair pair, SiteMeasure site) => site.Strips.Where(strip => pair.Has(strip.Treatment));
 
     private sealed record Row(double Value, string Site, string Block, bool IsTreated);
 }

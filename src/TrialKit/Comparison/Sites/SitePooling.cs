@@ -11,11 +11,11 @@ internal static class SitePooling
     /// <summary>One comparison over sites; null when fewer than two sites gave a difference with an error.</summary>
     /// <param name="measure">The measure, in one unit at all sites.</param>
     /// <param name="pair">The two treatments.</param>
-    /// <param name="sites">Each site's comparison of the measure.</param>
+    /// <param name="sites">Each site's part in the measure.</param>
     /// <param name="level">The level of intervals and verdict.</param>
-    public static PooledComparison? Of(Measure measure, ComparedPair pair, IReadOnlyList<(string Site, MeasureComparison Comparison)> sites, ConfidenceLevel level)
+    public static PooledComparison? Of(Measure measure, ComparedPair pair, IReadOnlyList<(string Site, SiteMeasure Measure)> sites, ConfidenceLevel level)
     {
-        var found = sites.Select(site => (site.Site, Estimate: EstimateOf(site.Comparison, pair))).Where(site => site.Estimate is not null).Select(site => (site.Site, Estimate: site.Estimate!)).ToArray();
+        var found = sites.Select(site => (site.Site, Estimate: site.Measure.EstimateOf(pair))).Where(site => site.Estimate is not null).Select(site => (site.Site, Estimate: site.Estimate!)).ToArray();
         if (found.Length < 2)
         {
             return null;
@@ -39,7 +39,7 @@ internal static class SitePooling
             reml.Inconsistency,
             mixed,
             level,
-            [.. Doubts(measure, sites, found.Length, reml, mixed)]);
+            [.. Doubts(measure, pair, sites, found.Length, reml, mixed)]);
 
         PooledEstimate Random(MetaAnalysis pooled, Method method)
         {
@@ -48,26 +48,7 @@ internal static class SitePooling
         }
     }
 
-    /// <summary>The difference of a pair at a site, whichever of the two the site compares with the other; null when it has none.</summary>
-    private static TEstimate? EstimateOf(MeasureComparison comparison, ComparedPair pair)
-    {
-        foreach (var contrast in comparison.Contrasts)
-        {
-            if (pair.IsOf(contrast.Treatment, contrast.Baseline))
-            {
-                return contrast.Estimate;
-            }
-
-            if (pair.IsOf(contrast.Baseline, contrast.Treatment))
-            {
-                return contrast.Estimate is { } turned ? turned with { Value = -turned.Value } : null;
-            }
-        }
-
-        return null;
-    }
-
-    private static IEnumerable<Finding> Doubts(Measure measure, IReadOnlyList<(string Site, MeasureComparison Comparison)> sites, int used, MetaAnalysis reml, MixedEstimate? mixed)
+    private static IEnumerable<Finding> Doubts(Measure measure, ComparedPair pair, IReadOnlyList<(string Site, SiteMeasure Measure)> sites, int used, MetaAnalysis reml, MixedEstimate? mixed)
     {
         if (used < sites.Count)
         {
@@ -82,6 +63,12 @@ internal static class SitePooling
         if (reml.ScaleWasRaised)
         {
             yield return new("sites-agree-by-chance", FindingWeight.Note, Text($"{measure.Label}: the sites agree better than their own errors let expect; the pooled error was raised to what those errors give."), measure.Id);
+        }
+
+        var strips = sites.Sum(site => SiteModel.StripsOf(pair, site.Measure).Count());
+        if (strips > SiteModel.MostStrips)
+        {
+            yield return new("mixed-model-left-out", FindingWeight.Note, Text($"{measure.Label}: {strips} strips are more than the {SiteModel.MostStrips} that one mixed model is fitted to; the pooled figures of sites stand alone."), measure.Id);
         }
 
         if (mixed is { IsSingular: true })

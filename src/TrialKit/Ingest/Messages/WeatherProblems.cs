@@ -34,8 +34,8 @@ internal static class WeatherProblems
     public static Problem FailedCheck(ProblemLocation at, string column, DateOnly day, string flag) => Warning("TK409", at,
         $"{Wording.Quote(column)} of {Wording.Date(day)} failed the station's quality check {Wording.Quote(flag)}, so the day counts as missing", "a value that passed was expected");
 
-    public static Problem SeveralStations(ProblemLocation at, IReadOnlyList<string> stations) => Error("TK410", at,
-        $"a second station begins here; the file holds {Stations(stations)}", $"one of them was expected to be chosen, such as station = \"{stations[0]}\" under [weather]");
+    public static Problem SeveralStations(ProblemLocation at, IReadOnlyList<string> stations, string key, string section) => Error("TK410", at,
+        $"a second station begins here; the file holds {Stations(stations)}", $"one of them was expected to be chosen, such as {key} = \"{stations[0]}\" under [{section}]");
 
     public static Problem NotStationLine(ProblemLocation at, string text) => Error("TK411", at,
         $"{Wording.Quote(text)} does not fit a station's file", "a station, a date, an element and its values in tenths of a degree Celsius were expected");
@@ -51,6 +51,18 @@ internal static class WeatherProblems
 
     public static Problem Filled(ProblemLocation at, IReadOnlyList<DateOnly> days) => Warning("TK415", at,
         $"{Wording.Count(days.Count, "day")} that {(days.Count == 1 ? "is" : "are")} not on record {(days.Count == 1 ? "is" : "are")} filled by interpolation, the first {Wording.Date(days[0])}", "a record without gaps was expected");
+
+    public static Problem NoSoilElements(ProblemLocation at, string form) => Error("TK416", at,
+        $"soil temperatures are asked of a {form}, which holds those of the air or does not say which", "a station's file with the elements SX and SN was expected, or soil-temperature.csv in a trial folder");
+
+    public static Problem ClockBack(ProblemLocation at, DateTime time, DateTime before) => Warning("TK417", at,
+        $"{Wording.Time(time)} follows {Wording.Time(before)}, which is taken for the clock put back in autumn: the hour that stands twice counts once, with the mean of its readings", "standard time all year was expected");
+
+    public static Problem ClockForward(ProblemLocation at, DateOnly day, int hour) => Warning("TK418", at,
+        string.Create(CultureInfo.InvariantCulture, $"{Wording.Date(day)} has no hour {hour}, which is taken for the clock put forward in spring: the day is whole with 23 hours"), "standard time all year was expected");
+
+    public static Problem PaddedTenths(ProblemLocation at, string unit) => Warning("TK419", at,
+        $"temperatures are padded with blanks inside their quotes, as in files whose unit is 0.1 C, and are read in {unit} as was asked", "the unit of the file was expected");
 
     private static string Stations(IReadOnlyList<string> stations) =>
         stations.Count <= MostListed

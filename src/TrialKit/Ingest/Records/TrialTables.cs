@@ -72,14 +72,15 @@ internal sealed record TrialTables
         ranks.Begin("measures");
         var measurements = new MeasureReader(source, index, problems).Read();
         ranks.Begin("weather");
-        var temperatures = new TemperatureReader(source, settings.PlantingDate, settings.WeatherChoices, problems);
-        var weather = temperatures.Read("weather", settings.WeatherFile);
-        var forecast = settings.Forecast.File is { } days ? temperatures.Read("weather", days) : TemperatureRecords.None;
+        var weather = new TemperatureReader(source, settings.PlantingDate, settings.WeatherChoices, problems).Read("weather", settings.WeatherFile);
+        var forecast = settings.Forecast.File is { } days
+            ? new TemperatureReader(source, settings.PlantingDate, settings.Forecast.Choices with { Fill = settings.WeatherChoices.Fill }, problems).Read("weather", days)
+            : TemperatureRecords.None;
         var normals = settings.Forecast.NormalsFile is { } years
-            ? new TemperatureReader(source, planted: null, settings.WeatherChoices, problems).Read("weather", years)
+            ? new TemperatureReader(source, planted: null, settings.Forecast.NormalsChoices with { SoilDepth = settings.WeatherChoices.SoilDepth, NeedsSoilElements = settings.Forecast.Settings.NormalsAreSoil }, problems).Read(settings.Forecast.Settings.NormalsAreSoil ? "soil-temperature" : "weather", years)
             : TemperatureRecords.None;
         ranks.Begin("soil-temperature");
-        var soil = new TemperatureReader(source, settings.PlantingDate, settings.WeatherChoices with { Unit = null, Station = null }, problems).Read("soil-temperature");
+        var soil = new TemperatureReader(source, settings.PlantingDate, settings.WeatherChoices with { Unit = null, Station = settings.SoilStation, StationKey = "soil_station" }, problems).Read("soil-temperature");
         var read = new TrialTables
         {
             Strips = strips,

@@ -1,6 +1,7 @@
 using TrialKit.Ingest.Cells;
 using TrialKit.Ingest.Messages;
 using TrialKit.Ingest.Toml;
+using TrialKit.Ingest.Weather;
 using TrialKit.Quantities;
 using TrialKit.Trials;
 
@@ -54,13 +55,20 @@ internal static class ForecastReader
                     },
                     section.Flag("dry_seed_zone") ?? false),
                 ObservedUntil = section.Date("observed_until", dates),
+                NormalsAreSoil = section.Flag("normals_soil") ?? false,
             },
             File = Path(section, "file", folder, problems),
+            Choices = Choices(section, string.Empty),
             NormalsFile = Path(section, "normals", folder, problems),
+            NormalsChoices = Choices(section, "normals_"),
         };
         section.Finish();
         return draft;
     }
+
+    // Each file has a station and a unit of its own: those of the weather file prove nothing for another.
+    private static WeatherChoices Choices(TomlSection section, string prefix) =>
+        new(section.Text(prefix + "station"), section.Choice(prefix + "unit", UnitKinds.Temperature.Units)) { IsFurther = true, StationKey = prefix + "station", Section = "forecast" };
 
     private static HeatSum? Sum(TomlSection section, string key, ProblemList problems) =>
         SettingsReader.Positive(section.Quantity(key, Heat), key, problems) is { } sum

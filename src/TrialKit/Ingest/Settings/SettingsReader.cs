@@ -181,6 +181,7 @@ internal static class SettingsReader
         {
             WeatherFile = section.Text("file") is { } file ? FolderPath.Check(folder, file, section.At("file"), problems) : null,
             CountPlantingDay = section.Flag("count_planting_day") ?? true,
+            SoilStation = section.Text("soil_station"),
             WeatherChoices = new WeatherChoices(
                 section.Text("station"),
                 section.Choice("unit", UnitKinds.Temperature.Units),

@@ -61,6 +61,9 @@ internal sealed record TrialSettings
     /// <summary>What <c>[weather]</c> says of the weather file.</summary>
     public WeatherChoices WeatherChoices { get; init; } = new();
 
+    /// <summary>The station whose soil temperatures are read; null when none is chosen.</summary>
+    public string? SoilStation { get; init; }
+
     /// <summary>What <c>[forecast]</c> says.</summary>
     public ForecastDraft Forecast { get; init; } = new();
 

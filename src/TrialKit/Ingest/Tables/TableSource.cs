@@ -94,6 +94,10 @@ internal sealed class TableSource
         return !_sheets.ContainsKey(name) && File.Exists(Path.Combine(_folder, file)) ? Utf8Text.Read(_folder, file, _problems) : null;
     }
 
+    /// <summary>A file that is named beside the tables, such as one of a weather forecast.</summary>
+    /// <returns>Null when it cannot be read; the reason is added.</returns>
+    public Utf8Text? Further(string file) => Utf8Text.Read(_folder, file, _problems);
+
     /// <summary>Whether the table is a sheet.</summary>
     public bool IsSheet(string name) => _sheets.ContainsKey(name);
 

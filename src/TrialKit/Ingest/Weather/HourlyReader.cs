@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Numerics;
 using TrialKit.Ingest.Messages;
 using TrialKit.Ingest.Tables;
 using TrialKit.Trials;
@@ -7,13 +6,14 @@ using UnitsNet;
 
 namespace TrialKit.Ingest.Weather;
 
-/// <summary>Reads temperatures recorded every hour or oftener into the extremes of each day that has one in each of its 24 hours.</summary>
+/// <summary>Reads temperatures recorded every hour or oftener into the extremes of each day that has one in each of its hours.</summary>
+/// <remarks>A day has 24 hours, or 23 where the clock was put forward; an hour that stands twice because it was put back is one hour, with the mean of its readings.</remarks>
 internal static class HourlyReader
 {
     private const int HoursPerDay = 24;
 
-    /// <summary>Reads every row; a day that lacks an hour is listed and counts as missing.</summary>
-    public static DayRecords Read(BoundTable table, CellReader cells, TemperatureReader reader, ProblemList problems)
+    /// <summary>Reads every row of a station; a day that lacks an hour is listed and counts as missing.</summary>
+    public static DayRecords Read(BoundTable table, CellReader cells, TemperatureReader reader, StationChoice station, ProblemList problems)
     {
         var days = ImmutableArray.CreateBuilder<DailyTemperature>();
         var hours = new Dictionary<DateOnly, ImmutableArray<Temperature>>();
@@ -22,7 +22,8 @@ internal static class HourlyReader
         DateTime? before = null;
         for (var row = 0; row < table.Raw.RowCount; row++)
         {
-            if (!table.Raw.IsWhole(row))
+            var at = row;
+            if (!table.Raw.IsWhole(row) || (cells.Text(row, table[Schema.StationName]) is { } name && !station.IsRead(name.Trim(), () => table.Raw.LocateRow(at))))
             {
                 continue;
             }
@@ -36,8 +37,14 @@ internal static class HourlyReader
 
             if (moment <= before)
             {
-                problems.Add(WeatherProblems.TimeAgain(cells.At(row, table[Schema.Time]), moment, before.Value));
-                continue;
+                if (current is not { WentBack: false } || !ClockChange.IsBack(before.Value, moment))
+                {
+                    problems.Add(WeatherProblems.TimeAgain(cells.At(row, table[Schema.Time]), moment, before.Value));
+                    continue;
+                }
+
+                current.WentBack = true;
+                problems.Add(WeatherProblems.ClockBack(cells.At(row, table[Schema.Time]), moment, before.Value));
             }
 
             before = moment;
@@ -60,16 +67,24 @@ internal static class HourlyReader
                 return;
             }
 
-            if (day.Hours == HoursPerDay)
+            var missing = day.MissingHours;
+            var isForward = missing.Length == 1 && ClockChange.IsForward(day.Date, missing[0]);
+            if (missing.Length == 0 || isForward)
             {
                 days.Add(new DailyTemperature(day.Date, day.Maximum, day.Minimum));
                 hours[day.Date] = day.Means;
                 used += day.Rows;
-                return;
+            }
+            else
+            {
+                leftOut += day.Rows;
+                problems.Add(WeatherProblems.HoursMissing(cells.At(day.FirstRow, table[Schema.Time]), day.Date, HoursPerDay - missing.Length));
             }
 
-            problems.Add(WeatherProblems.HoursMissing(cells.At(day.FirstRow, table[Schema.Time]), day.Date, day.Hours));
-            leftOut += day.Rows;
+            if (isForward)
+            {
+                problems.Add(WeatherProblems.ClockForward(cells.At(day.FirstRow, table[Schema.Time]), day.Date, missing[0]));
+            }
         }
     }
 
@@ -78,7 +93,6 @@ internal static class HourlyReader
     {
         private readonly double[] _sums = new double[HoursPerDay];
         private readonly int[] _readings = new int[HoursPerDay];
-        private uint _hours;
 
         public DateOnly Date => date;
 
@@ -86,14 +100,17 @@ internal static class HourlyReader
 
         public int Rows { get; private set; }
 
-        public int Hours => BitOperations.PopCount(_hours);
+        /// <summary>Whether the clock was put back on it.</summary>
+        public bool WentBack { get; set; }
+
+        public int[] MissingHours => [.. Enumerable.Range(0, HoursPerDay).Where(hour => _readings[hour] == 0)];
 
         public Temperature Maximum { get; private set; }
 
         public Temperature Minimum { get; private set; }
 
-        /// <summary>The mean of each hour's readings.</summary>
-        public ImmutableArray<Temperature> Means => [.. _sums.Select((sum, hour) => new Temperature(sum / _readings[hour], Maximum.Unit))];
+        /// <summary>The mean of the readings of each hour there was.</summary>
+        public ImmutableArray<Temperature> Means => [.. Enumerable.Range(0, HoursPerDay).Where(hour => _readings[hour] > 0).Select(hour => new Temperature(_sums[hour] / _readings[hour], Maximum.Unit))];
 
         public void Add(DateTime time, Temperature? temperature)
         {
@@ -104,11 +121,11 @@ internal static class HourlyReader
             }
 
             // One column, one unit: the numbers compare as the temperatures do.
-            Maximum = _hours == 0 || value.Value > Maximum.Value ? value : Maximum;
-            Minimum = _hours == 0 || value.Value < Minimum.Value ? value : Minimum;
+            var isFirst = Array.TrueForAll(_readings, readings => readings == 0);
+            Maximum = isFirst || value.Value > Maximum.Value ? value : Maximum;
+            Minimum = isFirst || value.Value < Minimum.Value ? value : Minimum;
             _sums[time.Hour] += value.Value;
             _readings[time.Hour]++;
-            _hours |= 1u << time.Hour;
         }
     }
 }

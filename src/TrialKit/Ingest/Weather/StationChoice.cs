@@ -3,10 +3,11 @@ using TrialKit.Ingest.Messages;
 namespace TrialKit.Ingest.Weather;
 
 /// <summary>Which station of a file is read: the one chosen, or the only one.</summary>
-/// <param name="wanted">The station chosen; null when none is.</param>
+/// <param name="choices">The station chosen, or none, and the key that chooses it.</param>
 /// <param name="problems">Takes a choice that is missing or fits no station.</param>
-internal sealed class StationChoice(string? wanted, ProblemList problems)
+internal sealed class StationChoice(WeatherChoices choices, ProblemList problems)
 {
+    private readonly string? wanted = choices.Station;
     private readonly List<string> _stations = [];
     private ProblemLocation? _second;
 
@@ -34,7 +35,7 @@ internal sealed class StationChoice(string? wanted, ProblemList problems)
     {
         if (_stations.Count > 1 && wanted is null)
         {
-            problems.Add(WeatherProblems.SeveralStations(_second!, _stations));
+            problems.Add(WeatherProblems.SeveralStations(_second!, _stations, choices.StationKey, choices.Section));
         }
         else if (_stations.Count > 0 && Station is null)
         {

@@ -19,8 +19,6 @@ internal sealed class StationDays(Utf8Text text, DateOnly? planted, char? soilDe
 
     private const int DaysBefore = 31;
     private const int DaysAfter = 400;
-    private const double LowestCelsius = -60;
-    private const double HighestCelsius = 60;
 
     private readonly Dictionary<int, Extremes> _days = [];
     private byte[] _lastStation = [];
@@ -90,7 +88,7 @@ internal sealed class StationDays(Utf8Text text, DateOnly? planted, char? soilDe
             return;
         }
 
-        if (tenths is < (int)(10 * LowestCelsius) or > (int)(10 * HighestCelsius))
+        if (tenths is < (int)(10 * TemperatureLimits.LowestCelsius) or > (int)(10 * TemperatureLimits.HighestCelsius))
         {
             problems.Add(WeatherProblems.Outlandish(text.Locate(place), element, Wording.Number(tenths), tenths / 10.0));
             return;

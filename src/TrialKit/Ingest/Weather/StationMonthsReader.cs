@@ -30,7 +30,7 @@ internal static class StationMonthsReader
             var rest = text.Bytes.AsSpan(place);
             var end = rest.IndexOf((byte)'\n');
             var line = (end < 0 ? rest : rest[..end]).TrimEnd((byte)'\r');
-            if (!line.IsEmpty)
+            if (!line.Trim((byte)' ').IsEmpty && line[0] != '#')
             {
                 lines++;
                 used += ReadLine(line, place, text, days, problems) ? 1 : 0;

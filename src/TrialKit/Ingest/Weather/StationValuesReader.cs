@@ -5,7 +5,7 @@ using TrialKit.Ingest.Tables;
 
 namespace TrialKit.Ingest.Weather;
 
-/// <summary>Reads the yearly files of the Global Historical Climatology Network: a station, a day, an element and its value on each line, without a header.</summary>
+/// <summary>Reads the yearly files of the Global Historical Climatology Network: a station, a day, an element and its value on each line, with or without a header.</summary>
 /// <remarks>Cells: station, date as yyyymmdd, element, value in tenths of a degree Celsius, measurement flag, quality flag, source flag, time.
 /// Source: NOAA, GHCN-Daily by_year readme.</remarks>
 internal static class StationValuesReader
@@ -21,7 +21,7 @@ internal static class StationValuesReader
             var rest = text.Bytes.AsSpan(place);
             var end = rest.IndexOf((byte)'\n');
             var line = Encoding.UTF8.GetString(end < 0 ? rest : rest[..end]).Trim('\r', ' ');
-            if (line.Length > 0)
+            if (!WeatherFormats.IsPassedOver(line) && !WeatherFormats.IsValuesHeader(line))
             {
                 lines++;
                 used += ReadLine(line, place, text, days, problems) ? 1 : 0;

@@ -14,10 +14,9 @@ namespace TrialKit.Ingest.Weather;
 /// <param name="problems">Takes what is wrong.</param>
 internal sealed class TemperatureReader(TableSource source, DateOnly? planted, WeatherChoices choices, ProblemList problems)
 {
-    private const double LowestCelsius = -60;
-    private const double HighestCelsius = 60;
     private const double MissingFromGrid = -999;
     private const string SoilTable = "soil-temperature";
+    private const string TenthsOfCelsius = "0.1 C";
 
     private static readonly Dictionary<string, string> Celsius = new(StringComparer.Ordinal) { ["tmax"] = "C", ["tmin"] = "C" };
 
@@ -27,19 +26,19 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, W
     /// <returns>The series, the form in which it was recognised and what became of its rows.</returns>
     public TemperatureRecords Read(string name, string? file = null)
     {
-        if (source.IsSheet(name))
+        if (!choices.IsFurther && source.IsSheet(name))
         {
-            return source.Open(name, Schema.Weather, file) is { } sheet ? ReadTable(name, sheet) : TemperatureRecords.None;
+            return source.Open(name, Schema.Weather, file) is { } sheet ? ReadTable(name, sheet, isPadded: false) : TemperatureRecords.None;
         }
 
-        if (source.Text(name, file) is not { } text)
+        if ((choices.IsFurther ? source.Further(file!) : source.Text(name, file)) is not { } text)
         {
             return TemperatureRecords.None;
         }
 
         var before = problems.Errors;
         var format = WeatherFormats.Detect(text, out var start);
-        var station = new StationChoice(choices.Station, problems);
+        var station = new StationChoice(choices, problems);
         switch (format)
         {
             case WeatherFormat.StationMonths:
@@ -48,13 +47,23 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, W
             case WeatherFormat.StationValues:
                 var (values, valueLines) = StationValuesReader.Read(text, Gather(name, text, station), problems);
                 return Records(name, ProblemLocation.StartOf(text.File), values, valueLines, before, WeatherFormats.Words(format), station);
+            case WeatherFormat.PowerGrid or WeatherFormat.DaymetGrid when name == SoilTable:
+                problems.Add(WeatherProblems.NoSoilElements(ProblemLocation.StartOf(text.File), WeatherFormats.Words(format)));
+                return TemperatureRecords.None;
             case WeatherFormat.PowerGrid or WeatherFormat.DaymetGrid:
                 var grid = source.Bind(CsvTable.Read(text, name, problems, start), Schema.GridWeather, Celsius, passesOverOthers: true);
                 return grid is null ? TemperatureRecords.None : ReadGrid(name, grid, before, WeatherFormats.Words(format));
             default:
                 var raw = CsvTable.Read(text, name, problems);
-                var table = source.Bind(raw, Schema.Weather, choices.Units(source.Units), passesOverOthers: NamesStations(raw));
-                return table is null ? TemperatureRecords.None : ReadTable(name, table);
+                var isStation = NamesStations(raw);
+                if (choices.NeedsSoilElements || (isStation && name == SoilTable))
+                {
+                    problems.Add(WeatherProblems.NoSoilElements(ProblemLocation.StartOf(text.File), isStation ? "station's table" : "table"));
+                    return TemperatureRecords.None;
+                }
+
+                var table = source.Bind(raw, Schema.Weather, choices.Units(source.Units), passesOverOthers: isStation);
+                return table is null ? TemperatureRecords.None : ReadTable(name, table, text.Bytes.AsSpan().IndexOf(",\" "u8) >= 0);
         }
     }
 
@@ -64,7 +73,7 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, W
     private static bool NamesStations(RawTable raw) =>
         raw.HasHeader && Enumerable.Range(0, raw.ColumnCount).Any(column => string.Equals(raw.Header(column).Trim(), Schema.StationName.Name, StringComparison.OrdinalIgnoreCase));
 
-    private TemperatureRecords ReadTable(string name, BoundTable table)
+    private TemperatureRecords ReadTable(string name, BoundTable table, bool isPadded)
     {
         var isDaily = table[Schema.Maximum].Exists && table[Schema.Minimum].Exists;
         if (!isDaily && !table[Schema.Temperature].Exists)
@@ -75,10 +84,15 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, W
 
         var cells = new CellReader(table, source.Dates, problems);
         var before = problems.Errors;
-        var station = new StationChoice(choices.Station, problems);
+        var station = new StationChoice(choices, problems);
+        if (isPadded && table[Schema.MaximumFlags].Exists && table[Schema.Maximum].Unit is { } unit and not TenthsOfCelsius)
+        {
+            problems.Add(WeatherProblems.PaddedTenths(table.Raw.LocateHeader(table[Schema.Maximum].Index), unit));
+        }
+
         var days = isDaily
             ? ReadDays(new DayColumns(table, Schema.Maximum, Schema.Minimum), cells, row => DateOf(table, cells, row), station)
-            : HourlyReader.Read(table, cells, this, problems);
+            : HourlyReader.Read(table, cells, this, station, problems);
         station.Finish(table.Raw.Start);
         var form = (isDaily, table[Schema.StationName].Exists) switch
         {
@@ -132,7 +146,7 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, W
         }
 
         var temperature = UnitKinds.ToTemperature(value, column.Unit!);
-        if (temperature.DegreesCelsius is >= LowestCelsius and <= HighestCelsius)
+        if (temperature.DegreesCelsius is >= TemperatureLimits.LowestCelsius and <= TemperatureLimits.HighestCelsius)
         {
             return temperature;
         }

@@ -17,6 +17,7 @@ internal static partial class WeatherFormats
     {
         start = 0;
         var place = text.MarkLength;
+        var isFirst = true;
         for (var line = 0; line < LongestHeading && place < text.Bytes.Length; line++)
         {
             var rest = text.Bytes.AsSpan(place);
@@ -35,21 +36,28 @@ internal static partial class WeatherFormats
                 return WeatherFormat.DaymetGrid;
             }
 
-            if (line == 0 && StationMonth().IsMatch(content))
+            if (isFirst && StationMonth().IsMatch(content))
             {
                 return WeatherFormat.StationMonths;
             }
 
-            if (line == 0 && StationValue().IsMatch(content))
+            if (isFirst && (StationValue().IsMatch(content) || IsValuesHeader(content)))
             {
                 return WeatherFormat.StationValues;
             }
 
+            isFirst &= IsPassedOver(content);
             place = next;
         }
 
         return WeatherFormat.Table;
     }
+
+    /// <summary>Whether a line without blanks about it is one that every form passes over: an empty one, or a remark.</summary>
+    public static bool IsPassedOver(string line) => line.Length == 0 || line[0] == '#';
+
+    /// <summary>Whether a line is the header that a file of values may have.</summary>
+    public static bool IsValuesHeader(string line) => ValuesHeader().IsMatch(line);
 
     /// <summary>A form in words, as a user is told it.</summary>
     public static string Words(WeatherFormat format) => format switch
@@ -63,6 +71,9 @@ internal static partial class WeatherFormats
 
     [GeneratedRegex("^year,yday,", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex DaymetHeader();
+
+    [GeneratedRegex("^\"?(ID|STATION)\"?,\"?DATE\"?,\"?ELEMENT\"?,\"?(DATA_)?VALUE\"?(,|$)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex ValuesHeader();
 
     [GeneratedRegex("^[A-Z]{2}[A-Z0-9_-]{9}[0-9]{6}[A-Z0-9]{4}[ 0-9-]{5}", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex StationMonth();

@@ -25,7 +25,7 @@ public class PooledTrialsTests
     {
         var other = ComparisonTrial.Blocks([1, 2, 3, 2, 4, 5], [0, 0, 1, 1, 2, 2], [0, 1, 0, 1, 0, 1], ["bare", "new"], control: 0);
 
-        var mismatch = Assert.Single(PooledTrials.Mismatches([Site("north", 1), new("south", TrialAnalysis.Of(other))]));
+        var mismatch = Assert.Single(PooledTrials.Mismatches([Site("north", 1), PooledSite.Of("south", TrialAnalysis.Of(other))]));
 
         Assert.Contains("south: the control is 'bare' where north has 'none'", mismatch, StringComparison.Ordinal);
     }
@@ -33,7 +33,7 @@ public class PooledTrialsTests
     [Fact]
     public void Mismatches_OtherUnits_NamesTheSite()
     {
-        var mismatches = PooledTrials.Mismatches([new("north", TrialAnalysisTests.Example("drag-chains")), new("south", TrialAnalysisTests.Example("closing-wheels"))]);
+        var mismatches = PooledTrials.Mismatches([PooledSite.Of("north", TrialAnalysisTests.Example("drag-chains")), PooledSite.Of("south", TrialAnalysisTests.Example("closing-wheels"))]);
 
         Assert.Contains(mismatches, mismatch => mismatch.StartsWith("south: prints metric units where north prints us", StringComparison.Ordinal));
     }
@@ -57,7 +57,7 @@ public class PooledTrialsTests
     [Fact]
     public void Of_OtherLevelAndASiteWithoutAnEstimate_IsSaid()
     {
-        var one = new PooledSite("west", TrialAnalysis.Of(ComparisonTrial.Pairs([1], [0], alpha: 0.05)));
+        var one = PooledSite.Of("west", TrialAnalysis.Of(ComparisonTrial.Pairs([1], [0], alpha: 0.05)));
         var pooled = PooledTrials.Of([Site("north", 1), Site("south", 2), one]);
 
         Assert.Equal(default(ConfidenceLevel), pooled.Level);
@@ -65,7 +65,7 @@ public class PooledTrialsTests
         Assert.Contains(pooled.AllFindings, finding => finding.Id == "sites-without-estimate");
     }
 
-    private static PooledSite Site(string name, double difference) => new(
+    private static PooledSite Site(string name, double difference) => PooledSite.Of(
         name,
         TrialAnalysis.Of(ComparisonTrial.Pairs([10 + difference, 12.5 + difference, 9 + difference, 11.2 + difference, 10.4 + difference], [10.2, 12, 9.1, 11, 10.8])));
 

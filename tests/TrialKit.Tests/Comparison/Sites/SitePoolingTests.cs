@@ -50,9 +50,9 @@ public class SitePoolingTests
     public void Of_OneSiteTurnedAround_IsTheSame()
     {
         var sites = Sites([2.0, 3, 2.5], [1.0, 2, 1.5]);
-        var (name, comparison) = sites[1];
-        var contrast = comparison.Contrasts[0];
-        sites[1] = (name, comparison with { Contrasts = [contrast with { Treatment = contrast.Baseline, Baseline = contrast.Treatment, Estimate = contrast.Estimate! with { Value = -contrast.Estimate.Value } }] });
+        var (name, measure) = sites[1];
+        var contrast = measure.Contrasts[0];
+        sites[1] = (name, measure with { Contrasts = [new(new(contrast.Pair.Baseline, contrast.Pair.Treatment), contrast.Estimate! with { Value = -contrast.Estimate.Value })] });
 
         Assert.Equal(Pool([2.0, 3, 2.5], [1.0, 2, 1.5], default).Reml.Estimate, SitePooling.Of(ComparisonTrial.Score, Pair, sites, default)!.Reml.Estimate);
     }
@@ -65,8 +65,8 @@ public class SitePoolingTests
     {
         // In balance REML is the analysis of variance: t is judged against site x treatment on sites - 1 degrees of freedom.
         double[][] differences = [[1, 1.2, 0.8, 1.1], [3, 3.3, 2.9, 3.1], [2, 1.7, 2.2, 2.4], [0.5, 0.2, 0.9, 0.6]];
-        var sites = differences.Select((d, site) => ($"site {site}", Comparison: ComparisonTrial.Compare(ComparisonTrial.Pairs([.. d.Select((value, pair) => 10 + (5 * site) + pair + value)], [.. d.Select((_, pair) => 10.0 + (5 * site) + pair)])))).ToArray();
-        var pair = sites[0].Comparison.Contrasts[0].Pair;
+        var sites = differences.Select((d, site) => ($"site {site}", Measure: SiteMeasure.Of(ComparisonTrial.Compare(ComparisonTrial.Pairs([.. d.Select((value, pair) => 10 + (5 * site) + pair + value)], [.. d.Select((_, pair) => 10.0 + (5 * site) + pair)]))))).ToArray();
+        var pair = sites[0].Measure.Contrasts[0].Pair;
         double[] means = [.. differences.Select(d => d.Average())];
         var mean = means.Average();
         var error = Math.Sqrt(means.Sum(value => (value - mean) * (value - mean)) / 3 / 4);
@@ -101,14 +101,14 @@ public class SitePoolingTests
     private static PooledComparison Pool(double[] estimates, double[] variances, ConfidenceLevel level) =>
         SitePooling.Of(ComparisonTrial.Score, Pair, Sites(estimates, variances), level)!;
 
-    private static (string Site, MeasureComparison Comparison)[] Sites(double[] estimates, double[] variances) =>
+    private static (string Site, SiteMeasure Measure)[] Sites(double[] estimates, double[] variances) =>
         [.. estimates.Select((estimate, index) =>
         {
             var whole = ComparisonTrial.Compare(ComparisonTrial.Pairs([1, 2, 4], [0, 1.5, 2]));
             var contrast = whole.Contrasts[0];
-            return ($"site {index}", whole with
+            return ($"site {index}", SiteMeasure.Of(whole) with
             {
-                Contrasts = [contrast with { Treatment = Pair.Treatment, Baseline = Pair.Baseline, Estimate = contrast.Estimate! with { Value = estimate, StandardError = Math.Sqrt(variances[index]) } }],
+                Contrasts = [new(Pair, contrast.Estimate! with { Value = estimate, StandardError = Math.Sqrt(variances[index]) })],
             });
         })];
 

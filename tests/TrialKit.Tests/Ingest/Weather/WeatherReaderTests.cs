@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using TrialKit.Heat;
 using TrialKit.Ingest;
@@ -137,6 +138,105 @@ public class WeatherReaderTests
         Assert.Equal(["2012-05-01 21.5 10.5", "2012-05-02 21.5 10.5"], series.Days.Select(Text));
         Assert.Equal(24, series.Hours[new DateOnly(2012, 5, 1)].Length);
         Assert.Equal(13.5, series.Hours[new DateOnly(2012, 5, 1)][3].DegreesCelsius, Tolerances.Heat);
+    }
+
+    [Theory]
+    [InlineData("seattle-by-year.csv", "ID,DATE,ELEMENT,DATA_VALUE,M_FLAG,Q_FLAG,S_FLAG,OBS_TIME\n")]
+    [InlineData("seattle-by-year.csv", "\"ID\",\"DATE\",\"ELEMENT\",\"DATA_VALUE\",\"M_FLAG\",\"Q_FLAG\",\"S_FLAG\",\"OBS_TIME\"\n")]
+    [InlineData("seattle-by-year.csv", "\n# a remark\n")]
+    [InlineData("seattle.dly", "\n")]
+    [InlineData("seattle.dly", "   \n# a remark\n")]
+    public void Read_StationFileBelowAHeaderOrARemark_IsRecognised(string file, string above)
+    {
+        using var folder = TrialFolder.Empty().Write(file, above + File.ReadAllText(PathOf(file)));
+
+        var reading = WeatherReader.Read(Path.Combine(folder.Path, file));
+
+        Assert.Empty(reading.Problems);
+        Assert.Equal(Seattle.Select(Text), reading.Series!.Days.Select(Text));
+    }
+
+    [Theory]
+    [InlineData("seattle-plain.csv")]
+    [InlineData("seattle-access.csv")]
+    [InlineData("seattle-power.csv")]
+    [InlineData("seattle-daymet.csv")]
+    [InlineData("hours.csv")]
+    public void Read_SoilOfAFormWithoutSoilElements_IsAnError(string file)
+    {
+        var reading = WeatherReader.Read(PathOf(file), new WeatherOptions { ReadsSoil = true, Unit = "C" });
+
+        Assert.Equal("TK416", Assert.Single(reading.Problems).Code);
+        Assert.Null(reading.Series);
+    }
+
+    [Theory]
+    [InlineData("F", true)]
+    [InlineData("0.1 C", false)]
+    public void Read_PaddedStationTableInAnotherUnit_IsWarnedOf(string unit, bool isWarned)
+    {
+        using var folder = TrialFolder.Empty().Write("access.csv", "\"STATION\",\"DATE\",\"TMAX\",\"TMAX_ATTRIBUTES\",\"TMIN\",\"TMIN_ATTRIBUTES\"\n\"ACW00011604\",\"1949-01-01\",\"   72\",\",,X\",\"   17\",\",,X\"\n");
+
+        var reading = WeatherReader.Read(Path.Combine(folder.Path, "access.csv"), new WeatherOptions { Unit = unit });
+
+        Assert.Equal(isWarned ? ["TK419"] : [], reading.Problems.Select(problem => problem.Code));
+        Assert.NotNull(reading.Series);
+    }
+
+    // Clocks were put back on Sunday, 1 November 2026, and forward on Sunday, 8 March.
+    [Theory]
+    [InlineData("2026-11-01", "01", "TK417", 24, true)]
+    [InlineData("2026-11-02", "01", "TK407", 0, false)]
+    [InlineData("2026-11-01", "12", "TK407", 0, false)]
+    public void Read_HourThatStandsTwice_IsOneHourWhereTheClockCanHaveBeenPutBack(string date, string hour, string code, int hours, bool isRead)
+    {
+        var rows = Enumerable.Range(0, 24).SelectMany(each => each.ToString("00", CultureInfo.InvariantCulture) == hour ? new[] { Row(each, each), Row(each, each + 1.0) } : [Row(each, each)]);
+        using var folder = TrialFolder.Empty().Write("hours.csv", "date,temperature_c\n" + string.Join('\n', rows) + "\n");
+
+        var reading = WeatherReader.Read(Path.Combine(folder.Path, "hours.csv"));
+
+        Assert.Equal(code, Assert.Single(reading.Problems).Code);
+        Assert.Equal(isRead, reading.Series is not null);
+        Assert.Equal(hours, reading.Series?.Hours[DateOnly.Parse(date, CultureInfo.InvariantCulture)].Length ?? 0);
+        if (isRead)
+        {
+            Assert.Equal(1.5, reading.Series!.Hours[new DateOnly(2026, 11, 1)][1].DegreesCelsius, Tolerances.Heat);
+        }
+
+        string Row(int at, double degrees) => FormattableString.Invariant($"{date} {at:00}:00,{degrees}");
+    }
+
+    [Theory]
+    [InlineData("2026-03-08", 2, "TK418", true)]
+    [InlineData("2026-03-09", 2, "TK406", false)]
+    [InlineData("2026-03-08", 14, "TK406", false)]
+    public void Read_DayOf23Hours_IsWholeWhereTheClockCanHaveBeenPutForward(string date, int missing, string code, bool isWhole)
+    {
+        // 60 F by night and 90 F by day: 86/50 hourly gives 10 and 36.
+        var rows = Enumerable.Range(0, 24).Where(hour => hour != missing).Select(hour => FormattableString.Invariant($"{date} {hour:00}:00,{(hour < 12 ? 60 : 90)}"));
+        using var folder = TrialFolder.Empty().Write("hours.csv", "date,temperature_f\n" + string.Join('\n', rows) + "\n");
+
+        var reading = WeatherReader.Read(Path.Combine(folder.Path, "hours.csv"));
+
+        Assert.Equal(code, Assert.Single(reading.Problems).Code);
+        Assert.Equal(isWhole ? 1 : 0, reading.Series!.Days.Length);
+        if (isWhole)
+        {
+            var clock = HeatClock.Start(reading.Series, HeatMethods.Find("hourly 86/50")!, DateOnly.Parse(date, CultureInfo.InvariantCulture), countPlantingDay: true);
+            Assert.Equal(((11 * 10) + (12 * 36)) / 23.0, clock.Days[0].Heat.FahrenheitDays, Tolerances.Heat);
+            Assert.Equal(11 * 10 / 23.0, clock.HeatAt(11 / 23.0)!.Value.FahrenheitDays, Tolerances.Heat);
+        }
+    }
+
+    [Fact]
+    public void Read_HoursOfSeveralStations_ListsThemAndReadsTheOneChosen()
+    {
+        var rows = new[] { "A", "B" }.SelectMany(station => Enumerable.Range(0, 24).Select(hour => FormattableString.Invariant($"{station},2026-05-01 {hour:00}:00,{(station == "A" ? 10 : 20)}")));
+        using var folder = TrialFolder.Empty().Write("hours.csv", "station,date,temperature_c\n" + string.Join('\n', rows) + "\n");
+        var path = Path.Combine(folder.Path, "hours.csv");
+
+        Assert.Equal("TK410", Assert.Single(WeatherReader.Read(path).Problems).Code);
+        Assert.Equal(["2026-05-01 20 20"], WeatherReader.Read(path, new WeatherOptions { Station = "B" }).Series!.Days.Select(Text));
     }
 
     [Fact]
