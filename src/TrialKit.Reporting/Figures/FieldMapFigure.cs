@@ -27,6 +27,7 @@ public sealed class FieldMapFigure(
     private const float NameRow = 12;
     private const int MostNameRows = 2;
     private const float NameGap = 3;
+    private const float LabelRoom = 16;
     private const byte StripAlpha = 70;
 
     private readonly IReadOnlyList<MapStrip> strips = Check(strips, width, length);
@@ -95,9 +96,15 @@ public sealed class FieldMapFigure(
         canvas.Save();
         float[] marks = [chart.Data.Top, .. spots.Where(spot => spot.Across > strip.Left && spot.Across < strip.Right).Select(spot => chart.Y(spot.Along)).Order(), chart.Data.Bottom];
         var (top, gap) = marks.Zip(marks.Skip(1), (from, to) => (from, to - from)).MaxBy(stretch => stretch.Item2);
-        canvas.Translate((left + right) / 2, top + 8);
+        if (Pen.Width(strip.Treatment) > gap - LabelRoom)
+        {
+            // Rather under a dot than cut: two treatments may differ in their last word.
+            (top, gap) = (chart.Data.Top, chart.Data.Height);
+        }
+
+        canvas.Translate((left + right) / 2, top + (LabelRoom / 2));
         canvas.RotateDegrees(90);
-        pen.Text(Pen.Shorten(strip.Treatment, gap - 16), 0, 0, FigureStyle.Ink);
+        pen.Text(Pen.Shorten(strip.Treatment, gap - LabelRoom), 0, 0, FigureStyle.Ink);
         canvas.Restore();
     }
 
