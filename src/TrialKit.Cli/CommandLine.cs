@@ -70,6 +70,7 @@ internal static class CommandLine
             ForecastCommand.Create(terminal),
             HeatCommand.Create(terminal),
             StarterCommand.Create(terminal),
+            TeachCommand.Create(terminal),
         };
 
     // The parser names the type of a value it cannot read as the runtime does.

@@ -57,6 +57,17 @@ internal static class Gallery
         ["figure higher than a page"] = () => [new FigureBlock(Curves(2), Words(300), 5000, Words(300))],
         ["heading before a high figure"] = () =>
             [.. Enumerable.Range(0, 25).Select(_ => new Paragraph("A line.")), new Heading(2, "Kept with its figure"), new FigureBlock(Curves(2), "Caption", 400)],
+        ["questions with room"] = () =>
+        [
+            new Heading(1, "Exercise"),
+            .. Enumerable.Range(1, 14).SelectMany(i => (Block[])
+            [
+                new NumberedQuestion(i, Words(60 + (40 * i))),
+                new FormGrid([new("Pair", 0.5), new("Difference", 1), new(Words(40), 1.5)], [.. Enumerable.Range(1, i).Select(row => (string[])[FormattableString.Invariant($"{row}"), "", ""])]) { IsWhole = i % 2 == 0 },
+                new AnswerRoom(i % 4, [.. Enumerable.Range(1, i).Select(answer => Words(5 * answer))]),
+            ]),
+            new AnswerRoom(60), new AnswerRoom(0), new AnswerRoom(2, new string('W', 200)),
+        ],
         ["spaces and breaks"] = () => [new Space(2000), new PageBreak(), new Paragraph("a"), new PageBreak(), new Space(600), new Paragraph("b"), new Space(600), new Paragraph("c")],
     };
 

@@ -9,6 +9,12 @@ public sealed record FormGrid(IReadOnlyList<FormColumn> Columns, IReadOnlyList<I
     /// <summary>The rows, each with one text for each column; an empty text is room to write.</summary>
     public IReadOnlyList<IReadOnlyList<string>> Rows { get; init; } = Check(Columns, Rows);
 
+    /// <summary>Whether it stands on one page; for forms of few rows.</summary>
+    public bool IsWhole { get; init; }
+
+    /// <summary>Whether its last row stands on the page of what follows.</summary>
+    public bool StaysWithNext { get; init; }
+
     private static IReadOnlyList<IReadOnlyList<string>> Check(IReadOnlyList<FormColumn> columns, IReadOnlyList<IReadOnlyList<string>> rows)
     {
         if (columns.Count == 0)

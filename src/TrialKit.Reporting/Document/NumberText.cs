@@ -18,6 +18,7 @@ public static class NumberText
     private const char Minus = '\u2212';
     private const double StandToldInTens = 2000;
     private const int MostDecimals = 6;
+    private const int FullFigures = 7;
     private static readonly string[] Words = ["No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten", "Eleven", "Twelve"];
 
     /// <summary>A number with so many decimals: <c>−1,234.5</c>. A value that rounds to zero has no sign.</summary>
@@ -44,6 +45,13 @@ public static class NumberText
 
         var place = Place(value, figures);
         return Format(RoundToPlace(value, place), Math.Max(0, -place), plus: false);
+    }
+
+    /// <summary>A number to seven figures without idle zeros, for who checks: <c>2.333333</c>, <c>31</c>.</summary>
+    public static string Full(double value)
+    {
+        var text = Figures(value, FullFigures);
+        return text.Contains('.', StringComparison.Ordinal) ? text.TrimEnd('0').TrimEnd('.') : text;
     }
 
     /// <summary>A number among others up to a largest, with so many figures of the largest: <c>65.7</c> beside <c>109.0</c>; in powers of ten where decimals would run long.</summary>

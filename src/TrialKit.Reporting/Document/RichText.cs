@@ -19,6 +19,13 @@ public sealed record RichText(IReadOnlyList<TextRun> Runs)
     /// <summary>The text with words added that stand out.</summary>
     public RichText Then(string text, Emphasis emphasis) => new([.. Runs, new TextRun(text, emphasis)]);
 
+    /// <summary>The text with another after it.</summary>
+    public RichText Then(RichText more)
+    {
+        ArgumentNullException.ThrowIfNull(more);
+        return new([.. Runs, .. more.Runs]);
+    }
+
     /// <summary>A string is plain text.</summary>
     public static implicit operator RichText(string text) => Of(text);
 }

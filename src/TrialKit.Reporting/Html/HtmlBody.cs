@@ -97,6 +97,15 @@ internal sealed class HtmlBody(IReadOnlyList<Block> blocks)
             case Table table:
                 AddTable(table);
                 break;
+            case FormGrid form:
+                AddForm(form);
+                break;
+            case NumberedQuestion question:
+                html.Element("p", RichText.Of($"{NumberText.Count(question.Number)}. ", Emphasis.Strong).Then(question.Text), "class=\"question\"");
+                break;
+            case AnswerRoom room:
+                AddRoom(room);
+                break;
             case FigureBlock figure:
                 AddFigure(figure);
                 break;
@@ -154,7 +163,7 @@ internal sealed class HtmlBody(IReadOnlyList<Block> blocks)
     private void AddTable(Table table)
     {
         var name = HtmlText.Escape(table.Caption ?? string.Join(", ", table.Columns.Select(column => column.Header)));
-        html.Raw($"<div class=\"scroll\" role=\"region\" tabindex=\"0\" aria-label=\"{name}\">\n<table>\n");
+        html.Raw($"<div class=\"scroll\" role=\"region\" tabindex=\"0\" aria-label=\"{name}\">\n<table{(table.IsForm ? " class=\"form\"" : "")}>\n");
         if (table.Caption is { Length: > 0 } caption)
         {
             html.Element("caption", caption);
@@ -185,6 +194,46 @@ internal sealed class HtmlBody(IReadOnlyList<Block> blocks)
         {
             html.Element("p", note, "class=\"note\"");
         }
+    }
+
+    private void AddForm(FormGrid form)
+    {
+        var name = HtmlText.Escape(string.Join(", ", form.Columns.Select(column => column.Header)));
+        html.Raw($"<div class=\"scroll\" role=\"region\" tabindex=\"0\" aria-label=\"{name}\">\n<table class=\"form\">\n<thead>\n<tr>");
+        foreach (var column in form.Columns)
+        {
+            html.Raw("<th scope=\"col\">").Text(column.Header).Raw("</th>");
+        }
+
+        html.Raw("</tr>\n</thead>\n<tbody>\n");
+        foreach (var row in form.Rows)
+        {
+            html.Raw("<tr>");
+            foreach (var cell in row)
+            {
+                html.Raw("<td>").Text(cell).Raw("</td>");
+            }
+
+            html.Raw("</tr>\n");
+        }
+
+        html.Raw("</tbody>\n</table>\n</div>\n");
+    }
+
+    private void AddRoom(AnswerRoom room)
+    {
+        html.Raw("<div class=\"room\">\n");
+        foreach (var _ in Enumerable.Range(0, room.Lines))
+        {
+            html.Raw("<div class=\"line\"></div>\n");
+        }
+
+        foreach (var answer in room.Answers)
+        {
+            html.Raw("<span class=\"ask\">").Text(answer).Raw(" <span class=\"box\"></span></span>\n");
+        }
+
+        html.Raw("</div>\n");
     }
 
     private static string Class(ColumnAlignment alignment) => alignment switch

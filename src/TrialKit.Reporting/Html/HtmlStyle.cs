@@ -53,6 +53,13 @@ internal static class HtmlStyle
         .r{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}
         .c{text-align:center}
         .strong td,.strong th{font-weight:600}
+        table.form{width:100%}
+        .form th,.form td{border:1px solid var(--axis);padding:.3rem .5rem;height:2.1rem;vertical-align:middle}
+        .question{margin-top:1.4rem}
+        .room{margin:.2rem 0 1rem 1.4rem}
+        .line{height:1.9rem;border-bottom:1px solid var(--line)}
+        .ask{display:inline-flex;align-items:center;gap:.5rem;margin:.5rem 1.6rem 0 0}
+        .box{display:inline-block;flex:none;width:7rem;height:1.9rem;border:1px solid var(--axis)}
         .hash{overflow-wrap:anywhere}
         aside{border-left:1px solid var(--axis);padding-left:.9rem;margin:1rem 0}
         aside.doubt{border-left:3px solid var(--doubt)}
@@ -74,7 +81,8 @@ internal static class HtmlStyle
         nav,.skip{display:none}
         header,main,footer{max-width:none;padding:0}
         h2,h3,caption,figcaption,thead{break-after:avoid}
-        figure,aside,tr,.answers li{break-inside:avoid}
+        figure,aside,tr,.answers li,.room{break-inside:avoid}
+        .question{break-after:avoid}
         thead{display:table-header-group}
         .scroll{overflow:visible}
         .wide{display:block}

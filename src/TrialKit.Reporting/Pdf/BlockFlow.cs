@@ -76,6 +76,12 @@ internal sealed class BlockFlow(double width, double height)
             case FormGrid form:
                 slabs.AddRange(new FormFlow(form, width).Slabs());
                 break;
+            case NumberedQuestion question:
+                slabs.AddRange(new ExerciseFlow(width).Slabs(question));
+                break;
+            case AnswerRoom room:
+                slabs.AddRange(new ExerciseFlow(width).Slabs(room));
+                break;
             case FigureBlock figure:
                 AddFigure(figure);
                 break;

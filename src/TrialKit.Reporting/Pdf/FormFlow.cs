@@ -23,7 +23,7 @@ internal sealed class FormFlow(FormGrid form, double width)
         var columns = Columns();
         var head = Head(columns);
         var repeated = head with { Items = [.. head.Items.Select(item => item with { Tag = null })] };
-        var rows = form.Rows.Select(row => Row(row, columns) with { RepeatedHead = repeated });
+        var rows = form.Rows.Select((row, i) => Row(row, columns) with { RepeatedHead = repeated, KeepWithNext = i < form.Rows.Count - 1 ? form.IsWhole : form.StaysWithNext });
         return [head with { SpaceBefore = 10, KeepWithNext = form.Rows.Count > 0 }, .. rows];
     }
 

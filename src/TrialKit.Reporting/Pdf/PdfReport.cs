@@ -21,6 +21,7 @@ public static class PdfReport
     /// <summary>The file before its objects are packed.</summary>
     internal static byte[] Loose(ReportDocument document, DateOnly? created = null)
     {
+        using var neutral = new NeutralCulture();
         var date = created?.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc) ?? UndatedFile;
         return StableBytes.Of(StreamChecksums.Complete(new PdfDrawing(document, Lay(document), date).Draw()));
     }

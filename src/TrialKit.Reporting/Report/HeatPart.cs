@@ -11,6 +11,10 @@ namespace TrialKit.Reporting.Report;
 internal static class HeatPart
 {
     private const double Height = 172;
+
+    // A curve needs two points.
+    private const int FewestDays = 2;
+
     private const int DaysWithoutVisits = 40;
 
     public static IEnumerable<Block> Of(TrialAnalysis analysis)
@@ -26,7 +30,7 @@ internal static class HeatPart
         var end = clock.Planted.AddDays(last);
         var filledDays = (analysis.Trial.SoilTemperature ?? analysis.Trial.Weather)!.Filled.ToHashSet();
         HeatDay[] days = [.. clock.Days.Where(day => day.Date <= end).Select(day => new HeatDay(day.Date, day.Heat.In(units), filledDays.Contains(day.Date) ? DayKind.Filled : DayKind.Observed))];
-        if (days.Length == 0)
+        if (days.Length < FewestDays)
         {
             yield break;
         }

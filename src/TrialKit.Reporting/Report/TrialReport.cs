@@ -46,11 +46,15 @@ public static class TrialReport
             blocks);
     }
 
-    /// <summary>The figures of a report that are written as files of their own, each once.</summary>
+    /// <summary>The figures of a report that are written as files of their own, each once; their names are names of files on any system, and no two are the same.</summary>
     /// <param name="document">The report.</param>
     public static IEnumerable<FigureBlock> Figures(ReportDocument document)
     {
         ArgumentNullException.ThrowIfNull(document);
-        return document.Fullest.OfType<FigureBlock>().Where(figure => figure.Name is not null).DistinctBy(figure => figure.Name, StringComparer.Ordinal);
+        var taken = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        return [.. document.Fullest.OfType<FigureBlock>()
+            .Where(figure => figure.Name is not null)
+            .DistinctBy(figure => (figure.Name, figure.Figure))
+            .Select(figure => figure with { Name = FileNameText.Unused(figure.Name!, taken) })];
     }
 }

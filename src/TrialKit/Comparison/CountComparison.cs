@@ -70,6 +70,12 @@ public sealed record CountComparison(
             return Unfitted(Text($"{counts.Measure.Label}: blocks and treatments leave the counts no scatter; check the data."), "counts-no-scatter");
         }
 
+        var contrasts = Compared(fit, dispersion, strips, trial.Design);
+        if (contrasts.Any(contrast => !double.IsFinite(contrast.Ratio) || !double.IsFinite(contrast.High)))
+        {
+            return Unfitted(Text($"{counts.Measure.Label}: the interval of a ratio has no end that a number can hold; check the counts and the lengths."), "counts-not-fitted");
+        }
+
         var smaller = GlmFit.Of(family, FirstColumns(design, strips.Blocks.Length), observed, sizes);
         var overall = QuasiFTest.Of(smaller, fit);
         return new(
@@ -79,7 +85,7 @@ public sealed record CountComparison(
             dispersion,
             degrees,
             overall is { F: { } f, P: { } p } ? new FTest(Math.Max(0, f), overall.NumeratorDegrees, overall.DenominatorDegrees, Probability.Of(p), method) : null,
-            Compared(fit, dispersion, strips, trial.Design),
+            contrasts,
             method,
             []);
 

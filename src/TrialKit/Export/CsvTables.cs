@@ -1,9 +1,11 @@
 using System.Globalization;
 using CsvHelper;
+using TrialKit.Trials;
 
 namespace TrialKit.Export;
 
 /// <summary>Writes result tables as CSV: comma, full stop, UTF-8, line feeds, numbers with every digit, an empty cell for what is not there.</summary>
+/// <remarks>Text that a spreadsheet would take for a formula, such as <c>=1+1</c>, is written with an apostrophe before it, and the readers of a trial's tables take it off again. Numbers are as they are.</remarks>
 public static class CsvTables
 {
     private static readonly CsvWriterOptions Options = new() { NewLine = "\n", FormatProvider = CultureInfo.InvariantCulture };
@@ -55,7 +57,7 @@ public static class CsvTables
     private static string Text(object? cell) => cell switch
     {
         null => "",
-        string text => text,
+        string text => GuardedText.Guard(text),
         bool flag => flag ? "true" : "false",
         double number => number.ToString("R", CultureInfo.InvariantCulture),
         int number => number.ToString(CultureInfo.InvariantCulture),

@@ -1,5 +1,6 @@
 using TrialKit.Ingest.Settings;
 using TrialKit.Ingest.Tables;
+using TrialKit.Ingest.Workbooks;
 
 namespace TrialKit.Ingest;
 

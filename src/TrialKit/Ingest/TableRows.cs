@@ -8,6 +8,9 @@ namespace TrialKit.Ingest;
 /// <param name="LeftOut">Rows left out because nothing was recorded; each is listed by a warning.</param>
 public sealed record TableRows(string Table, string File, int Read, int Used, int LeftOut)
 {
+    /// <summary>Rows of a weather file that the trial has no use for: those of other stations, elements or seasons, and those that say that nothing was recorded.</summary>
+    public int PassedOver { get; init; }
+
     /// <summary>The form in which a file of weather was recognised, in words; null for other tables.</summary>
     public string? Form { get; init; }
 }

@@ -2,6 +2,7 @@ using TrialKit.Ingest.Messages;
 using TrialKit.Ingest.Records;
 using TrialKit.Ingest.Settings;
 using TrialKit.Ingest.Tables;
+using TrialKit.Ingest.Workbooks;
 using TrialKit.Trials;
 
 namespace TrialKit.Ingest;

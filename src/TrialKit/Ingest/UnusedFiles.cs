@@ -16,22 +16,34 @@ internal static class UnusedFiles
     {
         IReadOnlyList<string> known = [.. Schema.TableNames.Select(TableSource.FileOf)];
         var weather = TableSource.FileOf("weather");
-        if (weatherFile is not null && weatherFile != weather && File.Exists(Path.Combine(folder, weather)))
+        if (weatherFile is not null && weatherFile != weather && TrialFile.Exists(folder, weather))
         {
             problems.Add(FileProblems.UnusedWeather(weather, weatherFile));
         }
 
-        var files = Directory.EnumerateFiles(folder)
-            .Select(path => Path.GetFileName(path))
+        var files = Files(folder, problems)
             .Where(file => !known.Contains(file, StringComparer.Ordinal) && file != weatherFile)
             .Order(StringComparer.Ordinal);
         foreach (var file in files)
         {
             var nearest = NearestName.Of(file, known);
-            if (NearestName.Distance(file, nearest) <= NearEnough && !File.Exists(Path.Combine(folder, nearest)))
+            if (NearestName.Distance(file, nearest) <= NearEnough && !TrialFile.Exists(folder, nearest))
             {
                 problems.Add(FileProblems.UnusedFile(file, known));
             }
+        }
+    }
+
+    private static string[] Files(string folder, ProblemList problems)
+    {
+        try
+        {
+            return [.. Directory.EnumerateFiles(folder).Select(path => Path.GetFileName(path))];
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            problems.Add(FileProblems.Unreadable(folder, exception.Message));
+            return [];
         }
     }
 }

@@ -29,7 +29,7 @@ public static class WeatherReader
         var problems = new ProblemList();
         var file = Path.GetFileName(path);
         var folder = Path.GetDirectoryName(Path.GetFullPath(path)) ?? path;
-        if (!File.Exists(path))
+        if (!Path.Exists(path))
         {
             problems.Add(FileProblems.Missing(path, "a file of weather was expected"));
             return new WeatherReading(path, Form: null, Station: null, Series: null, problems.InFileOrder());

@@ -8,7 +8,7 @@ public class ArrowsTests
     private static readonly string[] Folders =
     [
         "Quantities", "Trials", "Ingest", "Heat", "Stand", "Emergence", "Numerics",
-        "Comparison", "Planning", "Starter", "Money", "Results", "Analysis", "Export", "Season",
+        "Comparison", "Planning", "Starter", "Money", "Results", "Analysis", "Export", "Season", "Teaching",
     ];
 
     [Theory]
@@ -24,6 +24,7 @@ public class ArrowsTests
     [InlineData("Planning", "Trials,Quantities,Numerics,Results")]
     [InlineData("Money", "Trials,Quantities,Numerics,Results")]
     [InlineData("Starter", "Trials,Quantities,Numerics,Results")]
+    [InlineData("Teaching", "Quantities,Numerics")]
     [InlineData("Analysis", "Trials,Quantities,Numerics,Results,Heat,Stand,Emergence,Comparison,Planning,Starter,Money")]
     [InlineData("Season", "Trials,Quantities,Results,Comparison,Ingest,Export")]
     [InlineData("Export", "Trials,Quantities,Results,Heat,Stand,Emergence,Comparison,Planning,Starter,Money,Analysis")]
@@ -45,7 +46,6 @@ public class ArrowsTests
     [Theory]
     [InlineData("MathNet.Numerics", "Numerics")]
     [InlineData("Tomlyn", "Ingest")]
-    [InlineData("MiniExcel", "Ingest")]
     [InlineData("Parquet", "Season")]
     [InlineData("CsvHelper", "Ingest", "Export")]
     public void Package_IsUsedOnlyInItsFolder(string package, params string[] folders)

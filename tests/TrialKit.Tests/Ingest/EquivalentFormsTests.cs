@@ -1,3 +1,5 @@
+using TrialKit.Fuzz;
+
 namespace TrialKit.Tests.Ingest;
 
 /// <summary>The same trial written otherwise reads the same.</summary>

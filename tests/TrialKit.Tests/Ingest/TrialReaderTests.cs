@@ -1,4 +1,5 @@
 using System.Globalization;
+using TrialKit.Fuzz;
 using TrialKit.Quantities;
 using TrialKit.Trials;
 

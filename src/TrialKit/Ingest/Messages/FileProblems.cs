@@ -11,8 +11,8 @@ internal static class FileProblems
     public static Problem Missing(string file, string expected) => Error("TK502", ProblemLocation.StartOf(file),
         "the file does not exist", expected);
 
-    public static Problem TooLong(string file, long bytes) => Error("TK503", ProblemLocation.StartOf(file),
-        string.Create(CultureInfo.InvariantCulture, $"the file has {bytes / 1048576.0:0.0} MB"), "at most 256 MB was expected");
+    public static Problem TooLong(string file, long bytes, long longest) => Error("TK503", ProblemLocation.StartOf(file),
+        string.Create(CultureInfo.InvariantCulture, $"the file has {bytes / 1048576.0:0.0} MB"), $"at most {Megabytes(longest)} was expected");
 
     public static Problem NotUtf8(ProblemLocation at, long offset, byte value) => Error("TK504", at,
         string.Create(CultureInfo.InvariantCulture, $"byte {offset} of the file (0x{value:X2}) is not UTF-8"), "a text file saved as UTF-8 was expected");
@@ -32,11 +32,17 @@ internal static class FileProblems
     public static Problem UnusedWeather(string file, string used) => Warning("TK509", ProblemLocation.StartOf(file),
         $"the file is not used, since trial.toml names {Wording.Quote(used)}", "one file of weather was expected");
 
+    public static Problem NoPlainFile(string file) => Error("TK510", ProblemLocation.StartOf(file),
+        "a folder, pipe, device or socket stands here", "a file was expected");
+
+    public static Problem TableTooLarge(ProblemLocation at, string excess) => Error("TK511", at,
+        $"the table has more than {excess}", "a table of a trial was expected");
+
     public static Problem NotWorkbook(string file, string reason) => Error("TK520", ProblemLocation.StartOf(file),
         $"the file is not a workbook that can be read: {Wording.Quote(reason)}", "a workbook saved as .xlsx was expected");
 
-    public static Problem Expands(string file) => Error("TK521", ProblemLocation.StartOf(file),
-        "the workbook unpacks to more than 1 GB", "at most 1 GB was expected");
+    public static Problem Expands(string file, long largest) => Error("TK521", ProblemLocation.StartOf(file),
+        $"the workbook unpacks to more than {Megabytes(largest)}", "the workbook of a trial was expected");
 
     public static Problem SheetAndFile(string workbook, string sheet, string file) => Error("TK522", new ProblemLocation(workbook, sheet, 1, 1),
         $"the table {Wording.Quote(sheet)} stands here and in {file}", "each table was expected once, as a sheet or as a file");
@@ -46,6 +52,8 @@ internal static class FileProblems
 
     public static Problem SheetTwice(string workbook, string sheet, string earlier) => Error("TK524", new ProblemLocation(workbook, sheet, 1, 1),
         $"the sheets {Wording.Quote(earlier)} and {Wording.Quote(sheet)} are the same table", "each table was expected on one sheet");
+
+    private static string Megabytes(long bytes) => string.Create(CultureInfo.InvariantCulture, $"{bytes / 1048576.0:0.###} MB");
 
     private static Problem Error(string code, ProblemLocation at, string found, string expected) =>
         new(code, ProblemSeverity.Error, at, found, expected);

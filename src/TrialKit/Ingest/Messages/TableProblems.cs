@@ -51,6 +51,9 @@ internal static class TableProblems
         $"column {Wording.Quote(column)} holds the date {Wording.Quote(text)}, which the spreadsheet may have made of a name",
         "a name was expected; format the cell as text and type the name again");
 
+    public static Problem ControlCharacter(ProblemLocation at, string column, byte value) => Error("TK116", at,
+        string.Create(CultureInfo.InvariantCulture, $"column {Wording.Quote(column)} holds a control character (0x{value:X2})"), "text that can be read was expected; type it again");
+
     public static Problem DuplicateColumn(ProblemLocation at, string header, string earlier) => Error("TK120", at,
         $"column {Wording.Quote(header)} stands here a second time, after {Wording.Quote(earlier)}", "each column was expected once");
 

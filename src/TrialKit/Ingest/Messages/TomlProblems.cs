@@ -1,10 +1,18 @@
+using System.Globalization;
+
 namespace TrialKit.Ingest.Messages;
 
 /// <summary>What can be wrong with <c>trial.toml</c> by itself: codes TK201 to TK299.</summary>
 internal static class TomlProblems
 {
     public static Problem Syntax(ProblemLocation at, string reason) => Error("TK201", at,
-        $"the file is not TOML here: {reason.TrimEnd('.').ReplaceLineEndings(" ")}", "a line such as key = \"value\" or [section] was expected");
+        $"the file is not TOML here: {Wording.OneLine(reason.TrimEnd('.'))}", "a line such as key = \"value\" or [section] was expected");
+
+    public static Problem TooDeep(ProblemLocation at, int deepest) => Error("TK226", at,
+        $"brackets within brackets go more than {deepest.ToString(CultureInfo.InvariantCulture)} deep", "a line such as key = \"value\" or [section] was expected");
+
+    public static Problem ControlCharacter(ProblemLocation at, string key, char value) => Error("TK225", at,
+        string.Create(CultureInfo.InvariantCulture, $"{Wording.Quote(key)} holds a control character (0x{(int)value:X2})"), "text that can be read was expected; type it again");
 
     public static Problem UnknownKey(ProblemLocation at, string section, string key, IReadOnlyList<string> known) => Error("TK202", at,
         $"the key {Wording.Quote(key)} is not known in {section}", known.Count == 0 ? "no key was expected here" : $"the nearest known key is {Wording.Quote(NearestName.Of(key, known))}, of {string.Join(", ", known)}");

@@ -35,7 +35,7 @@ internal static class WeatherProblems
         $"{Wording.Quote(column)} of {Wording.Date(day)} failed the station's quality check {Wording.Quote(flag)}, so the day counts as missing", "a value that passed was expected");
 
     public static Problem SeveralStations(ProblemLocation at, IReadOnlyList<string> stations, string key, string section) => Error("TK410", at,
-        $"a second station begins here; the file holds {Stations(stations)}", $"one of them was expected to be chosen, such as {key} = \"{stations[0]}\" under [{section}]");
+        $"a second station begins here; the file holds {Stations(stations)}", $"one of them was expected to be chosen, such as {key} = \"{Wording.OneLine(stations[0])}\" under [{section}]");
 
     public static Problem NotStationLine(ProblemLocation at, string text) => Error("TK411", at,
         $"{Wording.Quote(text)} does not fit a station's file", "a station, a date, an element and its values in tenths of a degree Celsius were expected");
@@ -63,6 +63,9 @@ internal static class WeatherProblems
 
     public static Problem PaddedTenths(ProblemLocation at, string unit) => Warning("TK419", at,
         $"temperatures are padded with blanks inside their quotes, as in files whose unit is 0.1 C, and are read in {unit} as was asked", "the unit of the file was expected");
+
+    public static Problem OneExtremeAlone(ProblemLocation at, DateOnly first, int days) => Warning("TK420", at,
+        $"{Wording.Count(days, "day")} {(days == 1 ? "has" : "have")} a maximum or a minimum alone and {(days == 1 ? "counts" : "count")} as missing, the first {Wording.Date(first)}", "both of each day were expected");
 
     private static string Stations(IReadOnlyList<string> stations) =>
         stations.Count <= MostListed

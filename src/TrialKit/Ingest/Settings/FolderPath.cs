@@ -22,7 +22,7 @@ internal static class FolderPath
             return null;
         }
 
-        if (!File.Exists(Path.Combine(root, path)))
+        if (!Path.Exists(Path.Combine(root, path)))
         {
             problems.Add(FileProblems.NamedFileMissing(at, path));
             return null;

@@ -15,8 +15,8 @@ internal static class PlanReader
     /// <summary>The seed and the mark; both null when there is no such file, or with an error added.</summary>
     public static (long? Seed, string? Id) Read(string folder, ProblemList problems)
     {
-        if (!File.Exists(Path.Combine(folder, FileName))
-            || Utf8Text.Read(folder, FileName, problems) is not { } text
+        if (!TrialFile.Exists(folder, FileName)
+            || Utf8Text.Read(folder, FileName, problems, TrialFile.LongestSettings) is not { } text
             || TomlReader.Read(text, problems) is not { } map)
         {
             return (null, null);

@@ -24,13 +24,13 @@ internal static class SettingsReader
     /// <summary>Reads the settings; every fault is added to the problems, and what is sound is returned all the same.</summary>
     public static TrialSettings Read(string folder, ProblemList problems)
     {
-        if (!File.Exists(Path.Combine(folder, FileName)))
+        if (!TrialFile.Exists(folder, FileName))
         {
             problems.Add(FileProblems.Missing(FileName, "the description of the trial was expected in the folder"));
             return new TrialSettings();
         }
 
-        return Utf8Text.Read(folder, FileName, problems) is { } text && TomlReader.Read(text, problems) is { } map
+        return Utf8Text.Read(folder, FileName, problems, TrialFile.LongestSettings) is { } text && TomlReader.Read(text, problems) is { } map
             ? Read(new TomlSection(map, FileName, problems), folder, problems)
             : new TrialSettings();
     }

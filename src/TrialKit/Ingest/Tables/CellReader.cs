@@ -1,6 +1,9 @@
+using System.Buffers;
 using System.Text;
 using TrialKit.Ingest.Cells;
 using TrialKit.Ingest.Messages;
+using TrialKit.Ingest.Workbooks;
+using TrialKit.Trials;
 using UnitsNet;
 
 namespace TrialKit.Ingest.Tables;
@@ -11,6 +14,8 @@ namespace TrialKit.Ingest.Tables;
 /// <param name="problems">Takes faulty cells.</param>
 internal sealed class CellReader(BoundTable table, DateOrder dates, ProblemList problems)
 {
+    private static readonly SearchValues<byte> Controls = SearchValues.Create([.. Enumerable.Range(0, 0x20).Where(value => value is not ('\t' or '\r' or '\n')).Select(value => (byte)value), 0x7F]);
+
     private readonly RawTable _raw = table.Raw;
 
     private readonly (int Row, string? Name)[] _lastNames = new (int, string?)[table.Raw.ColumnCount];
@@ -24,8 +29,9 @@ internal sealed class CellReader(BoundTable table, DateOrder dates, ProblemList 
     /// <summary>The cell's text as written, for messages.</summary>
     public string Written(int row, BoundColumn column) => _raw.Text(row, column.Index);
 
-    /// <summary>Free text.</summary>
-    public string? Text(int row, BoundColumn column) => TryCell(row, column, out var cell) ? Encoding.UTF8.GetString(cell) : null;
+    /// <summary>Free text; null with an error added when a character in it is none that can be read.</summary>
+    public string? Text(int row, BoundColumn column) =>
+        TryCell(row, column, out var cell) && IsLegible(row, column, cell) ? GuardedText.Unguard(Encoding.UTF8.GetString(cell)) : null;
 
     /// <summary>An identifier.</summary>
     public string? Name(int row, BoundColumn column)
@@ -38,6 +44,11 @@ internal sealed class CellReader(BoundTable table, DateOrder dates, ProblemList 
         if (_raw.IsTypedDate(row, column.Index))
         {
             problems.Add(TableProblems.TypedDateAsName(At(row, column), column.Header, Written(row, column)));
+            return null;
+        }
+
+        if (!IsLegible(row, column, cell))
+        {
             return null;
         }
 
@@ -186,12 +197,25 @@ internal sealed class CellReader(BoundTable table, DateOrder dates, ProblemList 
         return true;
     }
 
+    /// <summary>Whether a text holds no control character but tabs and line breaks: others steer screens and printers, and no one sees them in a spreadsheet.</summary>
+    private bool IsLegible(int row, BoundColumn column, ReadOnlySpan<byte> cell)
+    {
+        var at = cell.IndexOfAny(Controls);
+        if (at < 0)
+        {
+            return true;
+        }
+
+        problems.Add(TableProblems.ControlCharacter(At(row, column), column.Header, cell[at]));
+        return false;
+    }
+
     private string Intern(ReadOnlySpan<byte> utf8)
     {
         const int LongestOnStack = 128;
         if (utf8.Length > LongestOnStack)
         {
-            return Encoding.UTF8.GetString(utf8);
+            return GuardedText.Unguard(Encoding.UTF8.GetString(utf8));
         }
 
         Span<char> buffer = stackalloc char[LongestOnStack];
@@ -199,8 +223,9 @@ internal sealed class CellReader(BoundTable table, DateOrder dates, ProblemList 
         var lookup = _names.GetAlternateLookup<ReadOnlySpan<char>>();
         if (!lookup.TryGetValue(text, out var name))
         {
-            name = new string(text);
-            _names.Add(name, name);
+            var written = new string(text);
+            name = GuardedText.Unguard(written);
+            _names.Add(written, name);
         }
 
         return name;

@@ -20,13 +20,20 @@ internal sealed class CsvTable : RawTable
     /// <param name="name">The table's name.</param>
     /// <param name="problems">Takes what is wrong.</param>
     /// <param name="start">The byte at which the table begins, after whatever stands above it.</param>
-    public static CsvTable Read(Utf8Text text, string name, ProblemList problems, int start = 0)
+    /// <returns>Null when the table is too large, with an error added.</returns>
+    public static CsvTable? Read(Utf8Text text, string name, ProblemList problems, int start = 0)
     {
         var table = Parse(text, name, start, lineBreaksInQuotes: true);
         if (table._malformed.Exists(record => record.Reason == CsvMalformedReason.UnterminatedQuote))
         {
             // A quote left open would swallow the rest of the file and every fault in it: read again with each line for itself.
             table = Parse(text, name, start, lineBreaksInQuotes: false);
+        }
+
+        if (table.Excess is { } excess)
+        {
+            problems.Add(FileProblems.TableTooLarge(table.Start, excess));
+            return null;
         }
 
         foreach (var record in table._malformed)
@@ -60,7 +67,7 @@ internal sealed class CsvTable : RawTable
             OnMalformedRecord = table._malformed.Add,
             FormatProvider = CultureInfo.InvariantCulture,
         });
-        while (reader.Read())
+        while (table.Excess is null && reader.Read())
         {
             // Rows below the header that hold one cell too many or too few are kept, marked, and reported.
             var place = start + (int)reader.ByteOffset;

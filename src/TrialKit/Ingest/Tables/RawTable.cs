@@ -5,6 +5,15 @@ namespace TrialKit.Ingest.Tables;
 /// <summary>The cells of one table as they stand, trimmed and as UTF-8, each with its place: what a text file and a sheet have in common.</summary>
 internal abstract class RawTable
 {
+    /// <summary>The most rows that are read; a network's season has fewer.</summary>
+    public const int MostRows = 1_000_000;
+
+    /// <summary>The most columns.</summary>
+    public const int MostColumns = 1_000;
+
+    /// <summary>The most cells.</summary>
+    public const int MostCells = 20_000_000;
+
     private readonly List<Row> _rows = [];
     private readonly List<Cell> _cells = [];
     private byte[] _text = [];
@@ -24,6 +33,15 @@ internal abstract class RawTable
 
     /// <summary>Cells of the header.</summary>
     public int ColumnCount => HasHeader ? _rows[0].Cells : 0;
+
+    /// <summary>What there is too much of, as a message says it; null while the table is within the limits.</summary>
+    public string? Excess => (RowCount > MostRows, ColumnCount > MostColumns, _cells.Count > MostCells) switch
+    {
+        (true, _, _) => "1,000,000 rows",
+        (_, true, _) => "1,000 columns",
+        (_, _, true) => "20,000,000 cells",
+        _ => null,
+    };
 
     /// <summary>Where the table begins.</summary>
     public abstract ProblemLocation Start { get; }
@@ -64,8 +82,8 @@ internal abstract class RawTable
     /// <summary>Makes room at once for a table of about this size.</summary>
     protected void Reserve(int rows, int cells, int textLength)
     {
-        _rows.EnsureCapacity(rows);
-        _cells.EnsureCapacity(cells);
+        _rows.EnsureCapacity(Math.Min(rows, MostRows));
+        _cells.EnsureCapacity(Math.Min(cells, MostCells));
         Array.Resize(ref _text, Math.Max(_text.Length, textLength));
     }
 

@@ -1,5 +1,6 @@
 using TrialKit.Ingest.Cells;
 using TrialKit.Ingest.Messages;
+using TrialKit.Ingest.Workbooks;
 
 namespace TrialKit.Ingest.Tables;
 
@@ -48,7 +49,7 @@ internal sealed class TableSource
     public required DateOrder Dates { get; init; }
 
     /// <summary>Whether the table exists, as a file or as a sheet.</summary>
-    public bool Has(string table, string? file = null) => _sheets.ContainsKey(table) || File.Exists(Path.Combine(_folder, file ?? FileOf(table)));
+    public bool Has(string table, string? file = null) => _sheets.ContainsKey(table) || TrialFile.Exists(_folder, file ?? FileOf(table));
 
     /// <summary>The file of a table: its name with <c>.csv</c>.</summary>
     public static string FileOf(string table) => table + ".csv";
@@ -61,7 +62,7 @@ internal sealed class TableSource
     public BoundTable? Open(string name, IReadOnlyList<Column> columns, string? file = null)
     {
         file ??= FileOf(name);
-        var hasFile = File.Exists(Path.Combine(_folder, file));
+        var hasFile = TrialFile.Exists(_folder, file);
         RawTable? raw = null;
         if (_sheets.TryGetValue(name, out var sheet))
         {
@@ -91,7 +92,7 @@ internal sealed class TableSource
     public Utf8Text? Text(string name, string? file)
     {
         file ??= FileOf(name);
-        return !_sheets.ContainsKey(name) && File.Exists(Path.Combine(_folder, file)) ? Utf8Text.Read(_folder, file, _problems) : null;
+        return !_sheets.ContainsKey(name) && TrialFile.Exists(_folder, file) ? Utf8Text.Read(_folder, file, _problems) : null;
     }
 
     /// <summary>A file that is named beside the tables, such as one of a weather forecast.</summary>

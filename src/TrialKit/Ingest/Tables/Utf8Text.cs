@@ -2,17 +2,14 @@ using System.Buffers;
 using System.Text;
 using System.Text.Unicode;
 using TrialKit.Ingest.Messages;
-using TrialKit.Ingest.Settings;
 
 namespace TrialKit.Ingest.Tables;
 
 /// <summary>A text file held as UTF-8 bytes, and the lines and columns of places in it.</summary>
 internal sealed class Utf8Text
 {
-    /// <summary>The longest file that is read.</summary>
-    public const long LongestFile = 256L * 1024 * 1024;
-
     private List<int>? _lineStarts;
+    private (int Line, int Offset, int Column) _last = (-1, 0, 0);
 
     private Utf8Text(string file, byte[] bytes)
     {
@@ -35,34 +32,11 @@ internal sealed class Utf8Text
     /// <summary>Reads a file, or says why it cannot be read.</summary>
     /// <param name="folder">The trial folder.</param>
     /// <param name="file">The file's path from the folder.</param>
-    /// <param name="problems">Takes a file that is too long, not UTF-8 or not readable.</param>
+    /// <param name="problems">Takes a file that is too long, no plain file, not UTF-8 or not readable.</param>
+    /// <param name="longest">The longest that is read, in bytes.</param>
     /// <returns>The text, or null with an error added.</returns>
-    public static Utf8Text? Read(string folder, string file, ProblemList problems)
-    {
-        var path = Path.Combine(folder, file);
-        if (FolderPath.LinksOut(folder, file))
-        {
-            problems.Add(FileProblems.LeavesFolder(ProblemLocation.StartOf(file), file));
-            return null;
-        }
-
-        try
-        {
-            var length = new FileInfo(path).Length;
-            if (length > LongestFile)
-            {
-                problems.Add(FileProblems.TooLong(file, length));
-                return null;
-            }
-
-            return FromBytes(file, System.IO.File.ReadAllBytes(path), problems);
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-        {
-            problems.Add(FileProblems.Unreadable(file, exception.Message));
-            return null;
-        }
-    }
+    public static Utf8Text? Read(string folder, string file, ProblemList problems, long longest = TrialFile.Longest) =>
+        TrialFile.Read(folder, file, problems, longest) is { } bytes ? FromBytes(file, bytes, problems) : null;
 
     /// <summary>Checks bytes to be UTF-8.</summary>
     /// <returns>The text, or null with the place of the first other byte added.</returns>
@@ -85,13 +59,15 @@ internal sealed class Utf8Text
         _lineStarts ??= LineStarts();
         var line = _lineStarts.BinarySearch(offset);
         line = line < 0 ? Math.Max(0, ~line - 1) : line;
-        var column = 1;
-        for (var i = _lineStarts[line]; i < offset; i++)
+        // Places on one long line are mostly asked for one after the other: each is counted on from the one before.
+        var (from, column) = _last.Line == line && _last.Offset <= offset ? (_last.Offset, _last.Column) : (_lineStarts[line], 1);
+        for (var i = from; i < offset; i++)
         {
             // Every byte but the continuation bytes of UTF-8 begins a character.
             column += (Bytes[i] & 0xC0) == 0x80 ? 0 : 1;
         }
 
+        _last = (line, offset, column);
         return new ProblemLocation(File, null, line + 1, column);
     }
 

@@ -1,3 +1,5 @@
+using System.Text;
+using System.Text.RegularExpressions;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 using TrialKit.Ingest.Messages;
@@ -6,10 +8,10 @@ using TrialKit.Ingest.Tables;
 namespace TrialKit.Ingest.Toml;
 
 /// <summary>Reads TOML into values that know where they stand.</summary>
-internal static class TomlReader
+internal static partial class TomlReader
 {
     /// <summary>Deeper brackets than this are refused before parsing, which would exhaust the stack.</summary>
-    private const int DeepestBrackets = 64;
+    private const int Deepest = 64;
 
     /// <summary>More lines with faults than this are taken for one slip that ran on.</summary>
     private const int MostSlips = 3;
@@ -22,11 +24,15 @@ internal static class TomlReader
     {
         if (TooDeep(text) is { } tooDeep)
         {
-            problems.Add(TomlProblems.Syntax(tooDeep, "brackets within brackets go too deep"));
+            problems.Add(TomlProblems.TooDeep(tooDeep, Deepest));
             return null;
         }
 
-        var document = SyntaxParser.Parse(text.Content, text.File, validate: true);
+        if (Parse(text, problems) is not { } document)
+        {
+            return null;
+        }
+
         if (document.HasErrors)
         {
             // One slip makes the parser stumble on along the line, and an open quote through the whole file: the first stumble is the slip.
@@ -50,6 +56,24 @@ internal static class TomlReader
         return root;
     }
 
+    /// <summary>The syntax of the file; null with an error added where an escape stands for no character, at which the package throws.</summary>
+    private static DocumentSyntax? Parse(Utf8Text text, ProblemList problems)
+    {
+        try
+        {
+            return SyntaxParser.Parse(text.Content, text.File, validate: true);
+        }
+        catch (ArgumentException)
+        {
+            var escape = NoCharacter().Match(text.Content);
+            problems.Add(TomlProblems.Syntax(text.Locate(text.MarkLength + Encoding.UTF8.GetByteCount(text.Content.AsSpan(0, escape.Index))), "an escape stands for no character"));
+            return null;
+        }
+    }
+
+    [GeneratedRegex(@"\\(u|U0000)[dD][89a-fA-F][0-9a-fA-F]{2}|\\U(?!000[0-9a-fA-F]|0010)[0-9a-fA-F]{8}", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
+    private static partial Regex NoCharacter();
+
     private static ProblemLocation? TooDeep(Utf8Text text)
     {
         var depth = 0;
@@ -61,7 +85,7 @@ internal static class TomlReader
                 (byte)']' or (byte)'}' => Math.Max(0, depth - 1),
                 _ => depth,
             };
-            if (depth > DeepestBrackets)
+            if (depth > Deepest)
             {
                 return text.Locate(i);
             }

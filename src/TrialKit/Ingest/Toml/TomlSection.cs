@@ -37,6 +37,9 @@ internal sealed class TomlSection(TomlMap map, string name, ProblemList problems
         {
             case null:
                 return null;
+            case TomlText text when text.Value.FirstOrDefault(letter => char.IsControl(letter) && letter is not ('\t' or '\r' or '\n')) is var control && text.Value.Contains(control, StringComparison.Ordinal):
+                problems.Add(TomlProblems.ControlCharacter(text.At, key, control));
+                return null;
             case TomlText text when !string.IsNullOrWhiteSpace(text.Value):
                 return text.Value.Trim();
             case TomlText text:

@@ -31,15 +31,21 @@ internal sealed class StationChoice(WeatherChoices choices, ProblemList problems
 
     /// <summary>Adds an error when the file holds several stations and none is chosen, or not the one chosen.</summary>
     /// <param name="start">The file's first place.</param>
-    public void Finish(ProblemLocation start)
+    /// <returns>Whether the station is settled.</returns>
+    public bool Finish(ProblemLocation start)
     {
         if (_stations.Count > 1 && wanted is null)
         {
             problems.Add(WeatherProblems.SeveralStations(_second!, _stations, choices.StationKey, choices.Section));
+            return false;
         }
-        else if (_stations.Count > 0 && Station is null)
+
+        if (_stations.Count > 0 && Station is null)
         {
             problems.Add(WeatherProblems.NoSuchStation(start, wanted!, _stations));
+            return false;
         }
+
+        return true;
     }
 }

@@ -21,13 +21,11 @@ internal sealed class StationDays(Utf8Text text, DateOnly? planted, char? soilDe
     private const int DaysAfter = 400;
 
     private readonly Dictionary<int, Extremes> _days = [];
+    private readonly HashSet<int> _failed = [];
     private byte[] _lastStation = [];
     private bool _readsLast;
     private char? _cover;
     private bool _hasValues;
-
-    /// <summary>Values that failed a check of the station's quality control; each is listed by a warning.</summary>
-    public int Failed { get; private set; }
 
     /// <summary>Whether the rows of a station are read.</summary>
     public bool IsRead(ReadOnlySpan<byte> station, int place)
@@ -66,12 +64,13 @@ internal sealed class StationDays(Utf8Text text, DateOnly? planted, char? soilDe
     /// <param name="tenths">Tenths of a degree Celsius; -9999 is a missing value.</param>
     /// <param name="quality">The flag of a failed check; blank when none failed.</param>
     /// <param name="place">The byte at which the value stands.</param>
-    public void Add(bool isMaximum, DateOnly day, int tenths, char quality, int place)
+    /// <returns>What became of it; all but one that is passed over is in use or listed by a problem.</returns>
+    public RowUse Add(bool isMaximum, DateOnly day, int tenths, char quality, int place)
     {
         _hasValues |= tenths != Missing;
         if (tenths == Missing || (planted is { } date && (day < date.AddDays(-DaysBefore) || day > date.AddDays(DaysAfter))))
         {
-            return;
+            return RowUse.PassedOver;
         }
 
         var element = (isMaximum, soilDepth is null) switch
@@ -84,41 +83,48 @@ internal sealed class StationDays(Utf8Text text, DateOnly? planted, char? soilDe
         if (quality != ' ')
         {
             problems.Add(WeatherProblems.FailedCheck(text.Locate(place), element, day, quality.ToString()));
-            Failed++;
-            return;
+            _failed.Add(day.DayNumber);
+            return RowUse.LeftOut;
         }
 
         if (tenths is < (int)(10 * TemperatureLimits.LowestCelsius) or > (int)(10 * TemperatureLimits.HighestCelsius))
         {
             problems.Add(WeatherProblems.Outlandish(text.Locate(place), element, Wording.Number(tenths), tenths / 10.0));
-            return;
+            return RowUse.Faulty;
         }
 
         var extremes = _days.GetValueOrDefault(day.DayNumber);
         if ((isMaximum ? extremes.Maximum : extremes.Minimum) is not null)
         {
             problems.Add(WeatherProblems.DayAgain(text.Locate(place), day));
-            return;
+            return RowUse.Faulty;
         }
 
-        _days[day.DayNumber] = isMaximum ? extremes with { Maximum = tenths, Place = place } : extremes with { Minimum = tenths };
+        _days[day.DayNumber] = isMaximum ? new(tenths, extremes.Minimum, place) : new(extremes.Maximum, tenths, extremes.Maximum is null ? place : extremes.Place);
+        return RowUse.Used;
     }
 
-    /// <summary>The days that have both extremes.</summary>
-    /// <param name="rows">Rows that were read.</param>
-    public DayRecords Build(int rows)
+    /// <summary>The days that have both extremes; that others have one alone is said once.</summary>
+    /// <param name="uses">What became of the rows.</param>
+    public DayRecords Build(RowUses uses)
     {
-        choice.Finish(ProblemLocation.StartOf(text.File));
+        var isSettled = choice.Finish(ProblemLocation.StartOf(text.File));
         if (!_hasValues && choice.Station is not null)
         {
             problems.Add(WeatherProblems.NoValues(ProblemLocation.StartOf(text.File), choice.Station, soilDepth is null ? "TMAX and TMIN" : $"SX and SN with the depth code {soilDepth}"));
         }
 
         var days = new List<DailyTemperature>(_days.Count);
+        var halves = new List<(DateOnly Day, int Place)>();
         foreach (var (number, extremes) in _days.OrderBy(entry => entry.Key))
         {
             if (extremes is not { Maximum: { } high, Minimum: { } low })
             {
+                if (!_failed.Contains(number))
+                {
+                    halves.Add((DateOnly.FromDayNumber(number), extremes.Place));
+                }
+
                 continue;
             }
 
@@ -131,7 +137,12 @@ internal sealed class StationDays(Utf8Text text, DateOnly? planted, char? soilDe
             days.Add(new DailyTemperature(DateOnly.FromDayNumber(number), Temperature.FromDegreesCelsius(high / 10.0), Temperature.FromDegreesCelsius(low / 10.0)));
         }
 
-        return new DayRecords([.. days], rows, Failed);
+        if (halves.Count > 0 && isSettled)
+        {
+            problems.Add(WeatherProblems.OneExtremeAlone(text.Locate(halves[0].Place), halves[0].Day, halves.Count));
+        }
+
+        return new DayRecords([.. days], uses.Used, uses.LeftOut) { PassedOver = uses.PassedOver };
     }
 
     private readonly record struct Extremes(int? Maximum, int? Minimum, int Place);

@@ -24,7 +24,7 @@ internal static class StationMonthsReader
     {
         var place = text.MarkLength;
         var lines = 0;
-        var used = 0;
+        var uses = new RowUses();
         while (place < text.Bytes.Length)
         {
             var rest = text.Bytes.AsSpan(place);
@@ -33,27 +33,27 @@ internal static class StationMonthsReader
             if (!line.Trim((byte)' ').IsEmpty && line[0] != '#')
             {
                 lines++;
-                used += ReadLine(line, place, text, days, problems) ? 1 : 0;
+                uses.Add(ReadLine(line, place, text, days, problems));
             }
 
             place += end < 0 ? rest.Length : end + 1;
         }
 
-        return (days.Build(used), lines);
+        return (days.Build(uses), lines);
     }
 
-    private static bool ReadLine(ReadOnlySpan<byte> line, int place, Utf8Text text, StationDays days, ProblemList problems)
+    private static RowUse ReadLine(ReadOnlySpan<byte> line, int place, Utf8Text text, StationDays days, ProblemList problems)
     {
         if (line.Length < FirstValue || line.Length > FirstValue + (DayWidth * DaysInLine)
             || !TryWhole(line.Slice(StationWidth, 4), out var year) || !TryWhole(line.Slice(15, 2), out var month) || year < 1 || month is < 1 or > 12)
         {
             problems.Add(WeatherProblems.NotStationLine(text.Locate(place), Encoding.UTF8.GetString(line[..Math.Min(line.Length, FirstValue)])));
-            return false;
+            return RowUse.Faulty;
         }
 
         if (!days.IsRead(line[..StationWidth], place) || days.IsMaximum(line.Slice(17, 4)) is not { } isMaximum)
         {
-            return false;
+            return RowUse.PassedOver;
         }
 
         var last = DateTime.DaysInMonth(year, month);
@@ -77,7 +77,8 @@ internal static class StationMonthsReader
             }
         }
 
-        return true;
+        // A line is a month: values that failed a check are listed day by day, and the line stays in use.
+        return RowUse.Used;
     }
 
     private static bool TryWhole(ReadOnlySpan<byte> text, out int value) =>

@@ -15,7 +15,8 @@ internal static class StationValuesReader
     public static (DayRecords Days, int Lines) Read(Utf8Text text, StationDays days, ProblemList problems)
     {
         var place = text.MarkLength;
-        var (lines, used) = (0, 0);
+        var lines = 0;
+        var uses = new RowUses();
         while (place < text.Bytes.Length)
         {
             var rest = text.Bytes.AsSpan(place);
@@ -24,16 +25,16 @@ internal static class StationValuesReader
             if (!WeatherFormats.IsPassedOver(line) && !WeatherFormats.IsValuesHeader(line))
             {
                 lines++;
-                used += ReadLine(line, place, text, days, problems) ? 1 : 0;
+                uses.Add(ReadLine(line, place, text, days, problems));
             }
 
             place += end < 0 ? rest.Length : end + 1;
         }
 
-        return (days.Build(used), lines);
+        return (days.Build(uses), lines);
     }
 
-    private static bool ReadLine(string line, int place, Utf8Text text, StationDays days, ProblemList problems)
+    private static RowUse ReadLine(string line, int place, Utf8Text text, StationDays days, ProblemList problems)
     {
         var cells = Array.ConvertAll(line.Split(','), cell => cell.Trim(' ', '"'));
         if (cells.Length < 4 || cells[1].Length != 8
@@ -41,15 +42,14 @@ internal static class StationValuesReader
             || !NumberCell.TryRead(Encoding.UTF8.GetBytes(cells[3]), decimalComma: false, out var value) || value != Math.Floor(value) || Math.Abs(value) > 99999)
         {
             problems.Add(WeatherProblems.NotStationLine(text.Locate(place), line));
-            return false;
+            return RowUse.Faulty;
         }
 
         if (!days.IsRead(Encoding.UTF8.GetBytes(cells[0]), place) || days.IsMaximum(Encoding.UTF8.GetBytes(cells[2])) is not { } isMaximum)
         {
-            return false;
+            return RowUse.PassedOver;
         }
 
-        days.Add(isMaximum, DateOnly.FromDateTime(date), (int)value, cells.Length > 5 && cells[5].Length > 0 ? cells[5][0] : ' ', place);
-        return true;
+        return days.Add(isMaximum, DateOnly.FromDateTime(date), (int)value, cells.Length > 5 && cells[5].Length > 0 ? cells[5][0] : ' ', place);
     }
 }

@@ -51,10 +51,15 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, W
                 problems.Add(WeatherProblems.NoSoilElements(ProblemLocation.StartOf(text.File), WeatherFormats.Words(format)));
                 return TemperatureRecords.None;
             case WeatherFormat.PowerGrid or WeatherFormat.DaymetGrid:
-                var grid = source.Bind(CsvTable.Read(text, name, problems, start), Schema.GridWeather, Celsius, passesOverOthers: true);
-                return grid is null ? TemperatureRecords.None : ReadGrid(name, grid, before, WeatherFormats.Words(format));
+                return CsvTable.Read(text, name, problems, start) is { } rows && source.Bind(rows, Schema.GridWeather, Celsius, passesOverOthers: true) is { } grid
+                    ? ReadGrid(name, grid, before, WeatherFormats.Words(format))
+                    : TemperatureRecords.None;
             default:
-                var raw = CsvTable.Read(text, name, problems);
+                if (CsvTable.Read(text, name, problems) is not { } raw)
+                {
+                    return TemperatureRecords.None;
+                }
+
                 var isStation = NamesStations(raw);
                 if (choices.NeedsSoilElements || (isStation && name == SoilTable))
                 {
@@ -114,7 +119,7 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, W
     private TemperatureRecords Records(string name, ProblemLocation start, DayRecords days, int rows, int errorsBefore, string form, StationChoice? station) => new(
         problems.Errors == errorsBefore ? Series(start, days) : null,
         start,
-        new TableRows(name, start.File, rows, days.Rows, days.LeftOut) { Form = form })
+        new TableRows(name, start.File, rows, days.Rows, days.LeftOut) { Form = form, PassedOver = days.PassedOver })
     {
         Form = form,
         Station = station?.Station,
@@ -161,7 +166,7 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, W
         var days = ImmutableArray.CreateBuilder<DailyTemperature>();
         var seen = new HashSet<DateOnly>();
         DateOnly? before = null;
-        var leftOut = 0;
+        var (leftOut, passedOver) = (0, 0);
         for (var row = 0; row < raw.RowCount; row++)
         {
             if (!raw.IsWhole(row))
@@ -172,6 +177,7 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, W
             var at = row;
             if (cells.Text(row, columns.Table[Schema.StationName]) is { } name && station?.IsRead(name.Trim(), () => raw.LocateRow(at)) == false)
             {
+                passedOver++;
                 continue;
             }
 
@@ -205,7 +211,7 @@ internal sealed class TemperatureReader(TableSource source, DateOnly? planted, W
             }
         }
 
-        return new DayRecords(days.ToImmutable(), days.Count, leftOut);
+        return new DayRecords(days.ToImmutable(), days.Count, leftOut) { PassedOver = passedOver };
     }
 
     private static DateOnly? DateOf(BoundTable table, CellReader cells, int row) =>

@@ -1,8 +1,9 @@
 using System.Text;
+using TrialKit.Fuzz;
 using TrialKit.Ingest;
-using TrialKit.Ingest.Tables;
+using TrialKit.Ingest.Workbooks;
 
-namespace TrialKit.Tests.Ingest;
+namespace TrialKit.Tests.Ingest.Workbooks;
 
 public class WorkbookTests
 {
@@ -137,7 +138,7 @@ public class WorkbookTests
 
         Assert.Null(Workbook.Open(folder.Path, problems, largestUnpacked: 1000));
         Assert.Equal(
-            ["trial.xlsx:1:1: error TK521: the workbook unpacks to more than 1 GB; at most 1 GB was expected"],
+            ["trial.xlsx:1:1: error TK521: the workbook unpacks to more than 0.001 MB; the workbook of a trial was expected"],
             problems.InFileOrder().Select(problem => problem.ToString()));
     }
 

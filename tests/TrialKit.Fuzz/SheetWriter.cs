@@ -2,7 +2,7 @@ using System.Globalization;
 using System.IO.Compression;
 using System.Text;
 
-namespace TrialKit.Tests.Ingest;
+namespace TrialKit.Fuzz;
 
 /// <summary>Writes a small workbook part by part (ECMA-376), with cells typed as a spreadsheet would type them.</summary>
 internal sealed class SheetWriter
