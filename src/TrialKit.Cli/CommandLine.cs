@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using System.CommandLine.Parsing;
 using TrialKit.Cli.Commands;
 using TrialKit.Cli.Output;
 
@@ -19,7 +20,7 @@ internal static class CommandLine
         {
             foreach (var error in parsed.Errors)
             {
-                terminal.Error.WriteLine($"trialkit: {error.Message}");
+                terminal.Error.WriteLine($"trialkit: {Words(error)}");
             }
 
             terminal.Error.WriteLine($"Run '{Words(parsed.CommandResult.Command)} --help' to see what it takes.");
@@ -71,6 +72,18 @@ internal static class CommandLine
             StarterCommand.Create(terminal),
             TeachCommand.Create(terminal),
         };
+
+    // The parser names the type of a value it cannot read as the runtime does.
+    private static string Words(ParseError error)
+    {
+        if (error.SymbolResult is not OptionResult { Option: var option, Tokens: [var token, ..] } || !error.Message.Contains("type 'System.", StringComparison.Ordinal))
+        {
+            return error.Message;
+        }
+
+        var expected = Nullable.GetUnderlyingType(option.ValueType) ?? option.ValueType;
+        return $"{option.Name} is '{token.Value}'; {(expected == typeof(double) ? "a number" : expected == typeof(int) || expected == typeof(long) ? "a whole number" : "another value")} was expected.";
+    }
 
     private static string Words(Command command) => command.Name == "trialkit" ? command.Name : $"trialkit {command.Name}";
 }

@@ -78,7 +78,7 @@ internal static class CheckCommand
     private static string Next(TrialReading reading) => reading.Trial! switch
     {
         { IsPlan: true, Strips.IsEmpty: true } => $"trialkit plan {reading.Folder}",
-        { IsPlan: true } => $"trialkit sheets {reading.Folder}",
+        { HasResults: false } => $"trialkit sheets {reading.Folder}",
         _ => $"trialkit analyze {reading.Folder}",
     };
 

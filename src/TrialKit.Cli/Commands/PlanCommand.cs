@@ -10,6 +10,7 @@ using TrialKit.Reporting.Figures;
 using TrialKit.Reporting.Pdf;
 using TrialKit.Reporting.Sheets;
 using TrialKit.Trials;
+using UnitSystem = TrialKit.Quantities.UnitSystem;
 
 namespace TrialKit.Cli.Commands;
 
@@ -19,6 +20,7 @@ internal static class PlanCommand
     // A seed that is easy to read out and to type again.
     private const int LargestDrawnSeed = 1_000_000;
     private const double PixelsPerPoint = 3;
+    private const int IdLength = 16;
 
     public static Command Create(Terminal terminal)
     {
@@ -92,7 +94,7 @@ internal static class PlanCommand
             return !InWorkbook(reading, terminal);
         }
 
-        if (Stands(folder, PlanTables.Strips(plan, trial.Units), mayBeAbsent: false) && Stands(folder, PlanTables.Spots(plan, trial.Units), mayBeAbsent: true))
+        if (IsDrawn(folder, plan, trial.Units))
         {
             return true;
         }
@@ -126,7 +128,9 @@ internal static class PlanCommand
 
     private static void Write(string folder, StripTrial trial, TrialPlan plan, string? paper, TrialReading reading)
     {
-        var settings = string.Create(CultureInfo.InvariantCulture, $"# Written by 'trialkit plan'. With this seed and the same trial.toml it draws the same plan.\nseed = {plan.Seed}\nprogram = \"TrialKit {Library.Version}\"\n");
+        // A plan that stands keeps its mark, and a page on a phone its entries; another plan gets another.
+        var id = trial.PlanId is { } kept && IsDrawn(folder, plan, trial.Units) ? kept : RandomNumberGenerator.GetHexString(IdLength, lowercase: true);
+        var settings = string.Create(CultureInfo.InvariantCulture, $"# Written by 'trialkit plan'. With this seed and the same trial.toml it draws the same plan.\nseed = {plan.Seed}\nid = \"{id}\"          # tells this plan from any other\nprogram = \"TrialKit {Library.Version}\"\n");
         WholeFile.Write(Path.Combine(folder, "plan.toml"), stream => stream.Write(Encoding.UTF8.GetBytes(settings)));
         TrialFolder.WriteTables([PlanTables.Strips(plan, trial.Units), PlanTables.Spots(plan, trial.Units)], folder);
         var page = PdfReport.Render(FieldMap.Page(trial, plan, CommonOptions.PaperOf(paper, trial.Units), [.. TrialFolder.Inputs(reading).Where(input => input.Rows is null)]));
@@ -137,6 +141,9 @@ internal static class PlanCommand
             WholeFile.Write(Path.Combine(folder, "map.geojson"), stream => PlanGeoJson.Write(plan, corner, stream));
         }
     }
+
+    private static bool IsDrawn(string folder, TrialPlan plan, UnitSystem units) =>
+        Stands(folder, PlanTables.Strips(plan, units), mayBeAbsent: false) && Stands(folder, PlanTables.Spots(plan, units), mayBeAbsent: true);
 
     /// <summary>Whether a table of the folder is byte for byte what would be written.</summary>
     private static bool Stands(string folder, ResultTable table, bool mayBeAbsent)

@@ -17,12 +17,13 @@ internal sealed class ReplicatesCommand
     private const double DefaultPower = 0.8;
     private const double DefaultAlpha = 0.10;
     private const int DefaultLast = 12;
+    private const int FewestTreatments = 2;
     private const int FigurePoints = 60;
 
     private readonly Option<double?> cv = new("--cv") { Description = "Spread of strips within a block, percent of the mean.", HelpName = "PERCENT" };
     private readonly Option<string[]> from = new("--from") { Description = "An earlier trial to take the spread from; may be given several times.", HelpName = "FOLDER" };
     private readonly Option<string> measure = new("--measure") { Description = "The measure of earlier trials.", HelpName = "ID", DefaultValueFactory = _ => "stand" };
-    private readonly Option<int> treatments = new("--treatments") { Description = "Treatments; 2 are pairs.", HelpName = "N", DefaultValueFactory = _ => 2 };
+    private readonly Option<int?> treatments = new("--treatments") { Description = "Treatments; 2 are pairs. Those of the trials under --from when not given, else 2.", HelpName = "N" };
     private readonly Option<double?> difference = new("--difference") { Description = "A true difference to ask about, percent of the mean.", HelpName = "PERCENT" };
     private readonly Option<double> alpha = new("--alpha") { Description = "Level of the test.", HelpName = "P", DefaultValueFactory = _ => DefaultAlpha };
     private readonly Option<double> power = new("--power") { Description = "Chance to show the difference.", HelpName = "P", DefaultValueFactory = _ => DefaultPower };
@@ -59,6 +60,7 @@ internal sealed class ReplicatesCommand
 
         var id = parsed.GetRequiredValue(measure);
         var earlier = new List<EarlierVariation>();
+        var before = FewestTreatments;
         foreach (var folder in parsed.GetValue(from) ?? [])
         {
             if (TrialFolder.ToAnalyse(TrialFolder.Read(folder, terminal, eachWarning: false), terminal) is not { } trial)
@@ -73,6 +75,7 @@ internal sealed class ReplicatesCommand
             }
 
             earlier.Add(variation);
+            before = Math.Max(before, trial.Treatments.Length);
         }
 
         var pooled = EarlierVariation.Pool(earlier);
@@ -81,7 +84,7 @@ internal sealed class ReplicatesCommand
             throw new UsageException("the spread of strips is not known; --cv PERCENT or --from FOLDER was expected.");
         }
 
-        var table = new ReplicateTable(spread, parsed.GetValue(treatments), ConfidenceLevel.FromAlpha(parsed.GetValue(alpha)), parsed.GetValue(power));
+        var table = new ReplicateTable(spread, parsed.GetValue(treatments) ?? before, ConfidenceLevel.FromAlpha(parsed.GetValue(alpha)), parsed.GetValue(power));
         var asked = parsed.GetValue(difference);
         var rows = table.Rows(parsed.GetValue(last), asked);
         if (!parsed.GetValue(quiet))
@@ -107,7 +110,7 @@ internal sealed class ReplicatesCommand
     {
         Within(parsed.GetValue(cv) is not { } spread || (spread > 0 && double.IsFinite(spread)), cv, "a percentage above 0");
         Within(parsed.GetValue(difference) is not { } asked || (asked != 0 && double.IsFinite(asked)), difference, "a percentage other than 0");
-        Within(parsed.GetValue(treatments) is >= 2 and <= 50, treatments, "a whole number from 2 to 50");
+        Within(parsed.GetValue(treatments) is null or (>= FewestTreatments and <= 50), treatments, "a whole number from 2 to 50");
         Within(parsed.GetValue(last) is >= 2 and <= 100, last, "a whole number from 2 to 100");
         Within(parsed.GetValue(alpha) is > 0 and < 0.5, alpha, "a number above 0 and below 0.5");
         Within(parsed.GetValue(power) is >= 0.5 and < 1, power, "a number from 0.5 to below 1");
@@ -115,6 +118,16 @@ internal sealed class ReplicatesCommand
         Within(parsed.GetValue(spotVariance) is not { } spots || (spots >= 0 && double.IsFinite(spots)), spotVariance, "a variance of 0 or more");
         Within(parsed.GetValue(stripCost) is not { } dear || (dear > 0 && double.IsFinite(dear)), stripCost, "a cost above 0");
         Within(parsed.GetValue(spotCost) is not { } cheap || (cheap > 0 && double.IsFinite(cheap)), spotCost, "a cost above 0");
+
+        if (parsed.GetValue(cv) is not null && parsed.GetValue(from) is { Length: > 0 })
+        {
+            throw new UsageException("--cv and --from both give the spread of strips; one of them was expected.");
+        }
+
+        if (parsed.GetValue(stripCost) is null != parsed.GetValue(spotCost) is null)
+        {
+            throw new UsageException("of --strip-cost and --spot-cost only one was given; both were expected, in the same money or minutes.");
+        }
 
         static void Within(bool holds, Option option, string expected)
         {
@@ -163,7 +176,7 @@ internal sealed class ReplicatesCommand
                 .. row.FPower is { } all ? [NumberText.Percent(all)] : Array.Empty<string>(),
                 NumberText.PValue(row.SmallestExactP),
             ]));
-        terminal.WriteWrapped($"A difference is between two treatments, in percent of the mean. The exact test can give no p below the last column: where that is above {table.Level.Alpha.ToString("0.##", CultureInfo.InvariantCulture)}, it cannot show anything.", indent: 0);
+        terminal.WriteWrapped($"A difference is {(table.Treatments == 2 ? "between the two treatments" : "between a treatment and the control, judged together with the others (Dunnett)")}, in percent of the mean. The exact test can give no p below the last column: where that is above {table.Level.Alpha.ToString("0.##", CultureInfo.InvariantCulture)}, it cannot show anything. It counts every layout; 'trialkit plan' draws again when all {replicates} have one order, so that against its own lottery the least p is somewhat larger (docs/methods/planning.md).", indent: 0);
     }
 
     private void PrintSpots(ParseResult parsed, EarlierVariation? pooled)

@@ -47,6 +47,11 @@ internal static class SheetsCommand
             return ExitCode.DataErrors;
         }
 
+        if (visits.Where(visit => visit < trial.Strips.Min(strip => strip.Planted)).ToArray() is [var early, ..])
+        {
+            throw new UsageException(string.Create(CultureInfo.InvariantCulture, $"--visits holds {early:yyyy-MM-dd}, before planting; days from {trial.Strips.Min(strip => strip.Planted):yyyy-MM-dd} on were expected."));
+        }
+
         terminal.Step($"Writing {target}");
         var settings = new SheetSettings(CommonOptions.PaperOf(paper, trial.Units), visits, TrialFolder.Inputs(reading));
         if (page)
@@ -64,14 +69,19 @@ internal static class SheetsCommand
         {
             terminal.Out.WriteLine(page
                 ? $"Wrote field-page.html into {target}. Copy it to the phone and open it there; export its tables into {folder} in the evening."
-                : $"Wrote field-sheets.pdf and trial.xlsx into {target}. Fill in the workbook, then move it into {folder} in the place of the CSV tables it holds.");
+                : $"Wrote field-sheets.pdf and trial.xlsx into {target}. Fill in the workbook, then move it into {folder} in the place of the CSV tables it holds, strips.csv among them.");
         }
 
         return ExitCode.Done;
     }
 
-    private static ImmutableArray<DateOnly> Dates(string? text) =>
-        [.. (text ?? string.Empty).Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(Date).Order()];
+    private static ImmutableArray<DateOnly> Dates(string? text)
+    {
+        DateOnly[] dates = [.. (text ?? string.Empty).Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(Date)];
+        return dates.Distinct().Count() == dates.Length
+            ? [.. dates.Order()]
+            : throw new UsageException($"--visits is '{text}'; each day once was expected.");
+    }
 
     private static DateOnly Date(string text) => DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
         ? date

@@ -40,6 +40,12 @@ internal static class TrialFolder
             return null;
         }
 
+        if (reading.Trial is { HasResults: false })
+        {
+            terminal.Error.WriteLine($"trialkit: each spot of {reading.Folder} was visited once; timing begins with the second visit, so there is nothing to analyse yet.");
+            return null;
+        }
+
         return reading.Trial;
     }
 

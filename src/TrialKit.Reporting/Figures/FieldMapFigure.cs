@@ -23,7 +23,11 @@ public sealed class FieldMapFigure(
     private const float TopRoom = 46;
     private const float BottomRoom = 34;
     private const float LeftRoom = 38;
+    private const float RightRoom = 12;
     private const float NameRow = 12;
+    private const int MostNameRows = 2;
+    private const float NameGap = 3;
+    private const float LabelRoom = 16;
     private const byte StripAlpha = 70;
 
     private readonly IReadOnlyList<MapStrip> strips = Check(strips, width, length);
@@ -39,7 +43,7 @@ public sealed class FieldMapFigure(
     {
         ArgumentNullException.ThrowIfNull(canvas);
         var pen = new Pen(canvas);
-        var data = new SKRect(area.Left + LeftRoom, area.Top + TopRoom, area.Right - 4, area.Bottom - BottomRoom);
+        var data = new SKRect(area.Left + LeftRoom, area.Top + TopRoom, area.Right - RightRoom, area.Bottom - BottomRoom);
         using var chart = new Chart(area, data, (0, width), (0, length));
         chart.TicksLeft(Ticks.Round(0, length, 6).Values.Select(value => (value, NumberText.Number(value, 0))));
         chart.TicksBottom(Ticks.Round(0, width, Math.Max(2, (int)(data.Width / 60))).Values.Select(value => (value, NumberText.Number(value, 0))));
@@ -56,10 +60,19 @@ public sealed class FieldMapFigure(
         chart.Render(canvas);
         pen.Text($"Along the rows, {unit}", area.Left, area.Top + 6, FigureStyle.Ink, FigureStyle.LabelSize);
         pen.Text($"Across the rows from the corner, {unit}. Dots are the places for counting{(tracks.Count > 0 ? "; grey bands are sprayer tracks" : string.Empty)}.", data.Left, area.Bottom - 7, FigureStyle.Ink, FigureStyle.LabelSize);
-        var rows = strips.Any(strip => Pen.Width(strip.Name) + 3 > chart.X(strip.Right) - chart.X(strip.Left)) ? 2 : 1;
+        var narrowest = strips.Min(strip => chart.X(strip.Right) - chart.X(strip.Left));
+        var needed = (int)Math.Ceiling((strips.Max(strip => Pen.Width(strip.Name)) + NameGap) / narrowest);
+        var rows = Math.Min(needed, MostNameRows);
+
+        // Where two rows do not hold all names, every second, third or so stands for those beside it.
+        var step = (needed + rows - 1) / rows;
         for (var i = 0; i < strips.Count; i++)
         {
-            DrawStrip(canvas, pen, chart, strips[i], data.Top - 7 - (i % rows * NameRow));
+            DrawStrip(canvas, pen, chart, strips[i]);
+            if (i % step == 0)
+            {
+                pen.Text(strips[i].Name, (chart.X(strips[i].Left) + chart.X(strips[i].Right)) / 2, data.Top - 7 - (i / step % rows * NameRow), FigureStyle.Ink, place: TextPlace.Middle, strong: true);
+            }
         }
 
         foreach (var (across, along) in spots)
@@ -68,23 +81,30 @@ public sealed class FieldMapFigure(
         }
     }
 
-    private static void DrawStrip(SKCanvas canvas, Pen pen, Chart chart, MapStrip strip, float nameMiddle)
+    private void DrawStrip(SKCanvas canvas, Pen pen, Chart chart, MapStrip strip)
     {
         var (left, right) = (chart.X(strip.Left), chart.X(strip.Right));
         pen.Line(left, chart.Data.Top, left, chart.Data.Bottom, SKColors.White, 1);
         pen.Line(right, chart.Data.Top, right, chart.Data.Bottom, SKColors.White, 1);
-        pen.Text(strip.Name, (left + right) / 2, nameMiddle, FigureStyle.Ink, place: TextPlace.Middle, strong: true);
 
-        // The treatment runs along its strip; where the strip is too narrow for letters the tone and the table must do.
+        // The treatment runs along its strip in the widest gap between its spots; where the strip is too narrow for letters the tone and the table must do.
         if (right - left < FigureStyle.SmallSize + 1)
         {
             return;
         }
 
         canvas.Save();
-        canvas.Translate((left + right) / 2, chart.Data.Top + 8);
+        float[] marks = [chart.Data.Top, .. spots.Where(spot => spot.Across > strip.Left && spot.Across < strip.Right).Select(spot => chart.Y(spot.Along)).Order(), chart.Data.Bottom];
+        var (top, gap) = marks.Zip(marks.Skip(1), (from, to) => (from, to - from)).MaxBy(stretch => stretch.Item2);
+        if (Pen.Width(strip.Treatment) > gap - LabelRoom)
+        {
+            // Rather under a dot than cut: two treatments may differ in their last word.
+            (top, gap) = (chart.Data.Top, chart.Data.Height);
+        }
+
+        canvas.Translate((left + right) / 2, top + (LabelRoom / 2));
         canvas.RotateDegrees(90);
-        pen.Text(Pen.Shorten(strip.Treatment, chart.Data.Height - 16), 0, 0, FigureStyle.Ink);
+        pen.Text(Pen.Shorten(strip.Treatment, gap - LabelRoom), 0, 0, FigureStyle.Ink);
         canvas.Restore();
     }
 

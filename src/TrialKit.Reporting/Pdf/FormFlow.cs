@@ -1,6 +1,5 @@
 using TrialKit.Reporting.Document;
 using TrialKit.Reporting.Figures;
-using TrialKit.Reporting.Fonts;
 
 namespace TrialKit.Reporting.Pdf;
 
@@ -67,24 +66,34 @@ internal sealed class FormFlow(FormGrid form, double width)
     private Slab Row(IReadOnlyList<string> row, List<(double X, double Width)> columns)
     {
         var rowTag = new Tag(TagKind.TableRow, tag);
-        var items = new List<PlacedItem>(Lines(columns, RowHeight));
+        var cells = row.Select((text, i) => Cell(text, columns[i].Width - (2 * Padding))).ToList();
+        var height = Math.Max(RowHeight, cells.Max(cell => cell.Lines.Count * cell.Size * HeadLine) + (2 * Padding));
+        var items = new List<PlacedItem>(Lines(columns, height));
         for (var i = 0; i < row.Count; i++)
         {
             var cell = new Tag(TagKind.TableCell, rowTag);
-            var room = columns[i].Width - (2 * Padding);
-            var text = PrintableText.Clean(row[i]);
-            if (text.Length == 0)
+            var (lines, size) = cells[i];
+            var top = (height - (lines.Count * size * HeadLine)) / 2;
+            for (var line = 0; line < lines.Count; line++)
             {
-                continue;
+                items.AddRange(TextFlow.Place(lines[line], size, columns[i].X + Padding, top + (line * size * HeadLine) + TextFlow.Baseline(size, HeadLine), cell));
             }
-
-            // What is long is set smaller before it is cut.
-            var size = TextMeasure.Width(text, BundledFace.Regular, TextSize) <= room ? TextSize : PageStyle.Small;
-            text = TextMeasure.Shorten(text, BundledFace.Regular, size, room);
-            items.Add(PlacedText.At(columns[i].X + Padding, (RowHeight + (size * TextMeasure.CapHeight)) / 2, cell, text, BundledFace.Regular, size, FigureStyle.Ink));
         }
 
-        return new Slab(RowHeight, items);
+        return new Slab(height, items);
+    }
+
+    // What is long is set smaller and runs on in further lines: two treatments that differ in their last word must be told apart.
+    private static (IReadOnlyList<IReadOnlyList<Fragment>> Lines, double Size) Cell(string text, double room)
+    {
+        if (text.Length == 0)
+        {
+            return ([], TextSize);
+        }
+
+        var fragments = LineBreaker.Fragments(text, strong: false, FigureStyle.Ink);
+        var size = LineBreaker.Width(fragments, TextSize) <= room ? TextSize : PageStyle.Small;
+        return (LineBreaker.Break(fragments, size, room), size);
     }
 
     private IEnumerable<PlacedItem> Lines(List<(double X, double Width)> columns, double height)

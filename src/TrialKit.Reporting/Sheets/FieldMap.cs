@@ -65,7 +65,7 @@ public static class FieldMap
                     Caption: null,
                     [new("Strip"), new("Block"), new("Treatment"), new("Planter"), new("Left edge"), .. Spots(plan).Select(spot => new TableColumn($"Spot {spot}"))],
                     [.. plan.Strips.Select(strip => TableRow.Of([strip.Strip.Name, strip.Strip.Block, strip.Strip.Treatment.Label, strip.Strip.Note ?? string.Empty, LengthText.Distance(strip.Left, trial.Units), .. Places(trial, plan, strip)]))],
-                    $"Spots: distance from the near end, and the row of the planter. Drawn by lot with seed {seed}; the same seed gives the same plan."),
+                    $"Spots: distance from the near end, and the row of the planter{(plan.Field.PassesPerStrip > 1 ? " in the pass named" : string.Empty)}. Drawn by lot with seed {seed}; the same seed gives the same plan."),
             ]);
     }
 
@@ -74,5 +74,5 @@ public static class FieldMap
     private static IEnumerable<string> Places(StripTrial trial, TrialPlan plan, PlannedStrip strip) =>
         from place in plan.Spots
         where ReferenceEquals(place.Spot.Strip, strip.Strip)
-        select $"{LengthText.Distance(place.Spot.FromStart, trial.Units)}, row {NumberText.Count(place.Spot.PlanterRow!.Value)}";
+        select $"{LengthText.Distance(place.Spot.FromStart, trial.Units)}, {(plan.Field.PassesPerStrip > 1 ? $"pass {NumberText.Count(place.Spot.Pass!.Value)}, " : string.Empty)}row {NumberText.Count(place.Spot.PlanterRow!.Value)}";
 }

@@ -5,7 +5,9 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using TrialKit.Planning;
+using TrialKit.Reporting.Document;
 using TrialKit.Trials;
+using UnitsNet;
 using UnitSystem = TrialKit.Quantities.UnitSystem;
 
 namespace TrialKit.Reporting.Sheets;
@@ -39,21 +41,30 @@ public static partial class FieldPage
     private static PageTrial Of(StripTrial trial)
     {
         var us = trial.Units == UnitSystem.Us;
+        var namesPass = trial.Field is { PassesPerStrip: > 1 };
         PageStop[] stops = [.. FieldWalk.Stops(trial).Select(stop => new PageStop(
             stop.Strip.Name,
             stop.Spot,
             stop.FromStart is { } from ? LengthText.Distance(from, trial.Units) : null,
+            namesPass ? stop.Pass : null,
             stop.PlanterRow,
-            Math.Round(us ? stop.Row.Feet : stop.Row.Meters, Decimals),
-            LengthText.Row(stop.Row, trial.Units),
-            trial.Planting.Seeds is { } rate ? Math.Round(rate.SeedsAlong(stop.Row, trial.Planting.RowSpacing), 1) : null))];
+            Along(stop.Row, stop.Rows),
+            Along(stop.Watched, 1),
+            stop.Rows,
+            stop.Strip.Planted.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)))];
         return new(Id(trial, stops), trial.Title, us ? "ft" : "m", us ? "in" : "cm", stops);
+
+        PageRow Along(Length row, int rows) => new(
+            Math.Round(us ? row.Feet : row.Meters, Decimals),
+            rows == 1 ? LengthText.Row(row, trial.Units) : $"{NumberText.Count(rows)} rows of {LengthText.Row(row, trial.Units)}",
+            trial.Planting.Seeds is { } rate ? Math.Round(rows * rate.SeedsAlong(row, trial.Planting.RowSpacing), 1) : null);
     }
 
-    // Entries are kept under the trial and its strips: another trial on the same phone has entries of its own.
+    // Entries are kept under the plan, whose mark changes when strips are drawn anew and not when a date or a title does; without
+    // one, under the trial and its strips.
     private static string Id(StripTrial trial, IEnumerable<PageStop> stops)
     {
-        var text = string.Create(CultureInfo.InvariantCulture, $"{trial.Title}\n{trial.Planting.Date:yyyy-MM-dd}\n{string.Join('\n', stops.Select(stop => stop.Strip).Distinct(StringComparer.Ordinal))}");
+        var text = trial.PlanId ?? string.Join('\n', [trial.Title, .. stops.Select(stop => stop.Strip).Distinct(StringComparer.Ordinal)]);
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..IdLength];
     }
 
@@ -65,7 +76,9 @@ public static partial class FieldPage
         return reader.ReadToEnd();
     }
 
-    private sealed record PageStop(string Strip, string Spot, string? From, int? Row, double Length, string Along, double? Seeds);
+    private sealed record PageRow(double Length, string Along, double? Seeds);
+
+    private sealed record PageStop(string Strip, string Spot, string? From, int? Pass, int? Row, PageRow Stand, PageRow Visit, int Rows, string Planted);
 
     private sealed record PageTrial(string Id, string Title, string Unit, string Tape, IReadOnlyList<PageStop> Stops);
 

@@ -28,7 +28,7 @@ internal static class TrialSpots
 
     private static IEnumerable<(string Id, SpotValue Value)> Emergence(StripTrial trial) =>
         from spot in trial.Emergence
-        where spot.Strip.IsAnalysed
+        where spot.Strip.IsAnalysed && spot.IsTimed
         let sown = spot.Seeds ?? (spot.Row is { } row ? trial.Planting.Seeds?.SeedsAlong(row, trial.Planting.RowSpacing) : null)
         where sown > 0
         select ("emergence-share", new SpotValue(spot.Strip, spot.Spot, 100 * spot.Visits.Max(visit => visit.Plants) / sown.Value));

@@ -29,7 +29,7 @@ public static class EmergenceTiming
     public static ImmutableArray<StripEmergence> Of(StripTrial trial)
     {
         ArgumentNullException.ThrowIfNull(trial);
-        var spots = trial.Emergence.ToLookup(spot => spot.Strip.Name, spot => WatchedSpot.Of(spot, trial.Planting), Identifier.Comparer);
+        var spots = trial.Emergence.Where(spot => spot.IsTimed).ToLookup(spot => spot.Strip.Name, spot => WatchedSpot.Of(spot, trial.Planting), Identifier.Comparer);
         WatchedStrip[] watched = [.. trial.Strips.Where(strip => spots.Contains(strip.Name)).Select(strip => WatchedStrip.Of(strip, [.. spots[strip.Name]]))];
         var shape = CurveChoice.Of(watched.Where(strip => strip.Strip.IsAnalysed).Select(strip => strip.Fits), trial.Design.Curve).Shape;
         var clocks = new Dictionary<DateOnly, HeatClocks>();

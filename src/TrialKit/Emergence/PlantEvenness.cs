@@ -40,7 +40,7 @@ public static class PlantEvenness
     {
         ArgumentNullException.ThrowIfNull(trial);
         var dated = trial.Plants.Where(plant => plant.Fate != PlantFate.Volunteer).ToLookup(plant => plant.Strip.Name, Identifier.Comparer);
-        var watched = trial.Emergence.ToLookup(spot => spot.Strip.Name, spot => WatchedSpot.Of(spot, trial.Planting), Identifier.Comparer);
+        var watched = trial.Emergence.Where(spot => spot.IsTimed).ToLookup(spot => spot.Strip.Name, spot => WatchedSpot.Of(spot, trial.Planting), Identifier.Comparer);
         var byPlant = trial.Plants.Any(plant => plant is { FirstSeen: not null, Fate: not PlantFate.Volunteer });
 
         // The moments at which a plant of the trial was found: the visits of a spot that has none on record.

@@ -73,6 +73,7 @@ public static class PlanGeoJson
         json.WriteStartObject("properties");
         json.WriteString("strip", place.Spot.Strip.Name);
         json.WriteString("spot", place.Spot.Name);
+        json.WriteNumber("pass", place.Spot.Pass!.Value);
         json.WriteNumber("planter_row", place.Spot.PlanterRow!.Value);
         json.WriteEndObject();
         json.WriteStartObject("geometry");

@@ -42,6 +42,7 @@ public static class PlanTables
             ("strip", "name of the strip", place => place.Spot.Strip.Name),
             ("spot", "name of the spot", place => place.Spot.Name),
             ($"from_start_{unit.Symbol}", "distance from the near end of the strip", place => unit.Value(place.Spot.FromStart)),
+            ("pass", "planter pass the row lies in, from the corner", place => place.Spot.Pass!.Value),
             ("planter_row", "row of the planter, from its left", place => place.Spot.PlanterRow!.Value),
             ($"length_{unit.Symbol}", "length of row to count", place => unit.Value(place.Spot.Row!.Value)));
     }

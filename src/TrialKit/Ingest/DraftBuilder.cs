@@ -48,6 +48,7 @@ internal static class DraftBuilder
             Field = settings.Field,
             PlannedSpots = tables.Spots.Items,
             PlanSeed = settings.PlanSeed,
+            PlanId = settings.PlanId,
             Weather = knowsPlanting ? tables.Weather.Series : null,
             SoilTemperature = knowsPlanting ? tables.SoilTemperature.Series : null,
         };

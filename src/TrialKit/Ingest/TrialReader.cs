@@ -29,13 +29,15 @@ public static class TrialReader
         ranks.Begin(SettingsReader.FileName);
         var settings = SettingsReader.Read(folder, problems);
         ranks.Begin(PlanReader.FileName);
-        settings = settings with { PlanSeed = PlanReader.Read(folder, problems) };
+        var (seed, id) = PlanReader.Read(folder, problems);
+        settings = settings with { PlanSeed = seed, PlanId = id };
         ranks.Begin(Workbook.FileName);
         UnusedFiles.Report(folder, settings.WeatherFile, problems);
         var source = new TableSource(folder, problems) { Units = settings.ColumnUnits, Dates = settings.Dates };
         var tables = TrialTables.Read(settings, source, ranks, problems);
         var draft = DraftBuilder.Build(settings, tables);
         new RuleReport(settings, tables, ranks, problems).Add(DesignRules.Check(draft));
+        RepeatedWarnings.Fold(problems);
         var trial = problems.Errors == 0 ? StripTrial.FromChecked(draft) : null;
         return new TrialReading(folder, trial, problems.InFileOrder(), tables.Rows);
     }

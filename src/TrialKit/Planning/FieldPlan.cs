@@ -141,8 +141,8 @@ public static class FieldPlan
             for (var i = 0; i < places.Length; i++)
             {
                 var row = inRows[i] + (planned.Half == PlanterSide.Right ? rows : 0);
-                var spot = new PlannedSpot(planned.Strip, ((char)('A' + i)).ToString(), field.EndMargin + (places[i] * step), row, SpotLength(trial, field));
-                spots.Add(new(spot, Across(planned, row, field, trial.Planting.RowSpacing)));
+                var spot = new PlannedSpot(planned.Strip, ((char)('A' + i)).ToString(), field.EndMargin + (places[i] * step), row, SpotLength(trial, field)) { Pass = CountedPass(planned) };
+                spots.Add(new(spot, Across(spot, field, trial.Planting.RowSpacing)));
             }
         }
 
@@ -152,12 +152,14 @@ public static class FieldPlan
     // Rows at the edge have the neighbour's treatment beside them.
     private static int InnerRow(int rows, RandomStream random) => rows < FewestRowsWithInner ? 1 + random.NextInt(rows) : 2 + random.NextInt(rows - 2);
 
-    // Of several passes the middle one is counted.
-    private static Length Across(PlannedStrip strip, int row, FieldSpace field, Length spacing)
+    // Of several passes the middle one is counted, the one further to the left where there are two.
+    private static int CountedPass(PlannedStrip strip) => (strip.FirstPass + strip.LastPass) / 2;
+
+    private static Length Across(PlannedSpot spot, FieldSpace field, Length spacing)
     {
-        var pass = (strip.FirstPass + strip.LastPass - 1) / 2;
+        var pass = spot.Pass!.Value - 1;
         var left = pass * field.PlanterRows!.Value * spacing;
-        var fromLeft = (row - 0.5) * spacing;
+        var fromLeft = (spot.PlanterRow!.Value - 0.5) * spacing;
         return left + (GoesAway(pass) ? fromLeft : (field.PlanterRows.Value * spacing) - fromLeft);
     }
 
@@ -167,6 +169,13 @@ public static class FieldPlan
         if (smallest > trial.Design.Level.Alpha)
         {
             yield return new("few-replicates", FindingWeight.Caution, string.Create(CultureInfo.InvariantCulture, $"With {field.Replicates} {(trial.Design.Layout == Layout.Pairs ? "pairs" : "blocks")} the exact test cannot give a p below {smallest:0.###}, whatever happens; the level is {trial.Design.Level.Alpha:0.##}. More of them would mend that."));
+        }
+
+        if (field is { Share: StripShare.PlanterHalf, Replicates: 2 })
+        {
+            var side = strips.First(strip => trial.Design.Control is not { } control || !Identifier.Same(strip.Strip.Treatment.Name, control.Name));
+            var isLeft = strips.First(strip => strip.Strip.Block == side.Strip.Block).Strip == side.Strip;
+            yield return new("one-side", FindingWeight.Caution, $"With two passes {side.Strip.Treatment.Label} lies {(isLeft ? "left" : "right")} of its neighbour in both: the planter turns between them, so halves that change leave the side of the field as it was. A slope across the rows would look like the treatment; three passes or more mend that.");
         }
 
         var split = strips.GroupBy(strip => strip.Strip.Block, StringComparer.Ordinal).Where(block => block.Max(strip => strip.LastPass) - block.Min(strip => strip.FirstPass) + 1 > block.Select(strip => strip.FirstPass).Distinct().Count() * field.PassesPerStrip).Select(block => block.Key).ToArray();

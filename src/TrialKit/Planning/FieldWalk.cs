@@ -40,20 +40,32 @@ public static class FieldWalk
 
     private static IEnumerable<WalkStop> Spots(StripTrial trial, Strip strip)
     {
-        var row = PlantDensity.RowOfThousandth(trial.Planting.RowSpacing, trial.Units);
+        var plain = PlantDensity.RowOfThousandth(trial.Planting.RowSpacing, trial.Units);
+        var counts = trial.StandCounts.Where(count => ReferenceEquals(count.Strip, strip)).ToArray();
+        var watched = trial.Emergence.Where(spot => ReferenceEquals(spot.Strip, strip)).ToArray();
         var drawn = trial.PlannedSpots.Where(spot => ReferenceEquals(spot.Strip, strip)).OrderBy(spot => spot.FromStart.Meters).ToArray();
         if (drawn.Length > 0)
         {
-            return drawn.Select(spot => new WalkStop(strip, spot.Name, spot.FromStart, spot.PlanterRow, spot.Row ?? row));
+            return drawn.Select(spot => Stop(spot.Name, spot.Row ?? plain) with { FromStart = spot.FromStart, PlanterRow = spot.PlanterRow, Pass = spot.Pass });
         }
 
-        var known = trial.Emergence.Where(spot => ReferenceEquals(spot.Strip, strip)).Select(spot => (spot.Spot, spot.Row))
-            .Concat(trial.StandCounts.Where(count => ReferenceEquals(count.Strip, strip) && count.Spot is not null).Select(count => (Spot: count.Spot!, Row: (UnitsNet.Length?)count.Row)))
-            .DistinctBy(spot => spot.Spot, Identifier.Comparer)
-            .OrderBy(spot => spot.Spot, StringComparer.OrdinalIgnoreCase)
+        var known = watched.Select(spot => spot.Spot)
+            .Concat(counts.Select(count => count.Spot).OfType<string>())
+            .Distinct(Identifier.Comparer)
+            .Order(StringComparer.OrdinalIgnoreCase)
             .ToArray();
-        return known.Length > 0
-            ? known.Select(spot => new WalkStop(strip, spot.Spot, FromStart: null, PlanterRow: null, spot.Row ?? row))
-            : [new(strip, OnlySpot, FromStart: null, PlanterRow: null, row)];
+        return (known.Length > 0 ? known : [OnlySpot]).Select(spot => Stop(spot, plain));
+
+        // A stand is counted as it was before: at this spot, else elsewhere in the strip; visits have a row of their own.
+        WalkStop Stop(string spot, UnitsNet.Length length)
+        {
+            var before = Array.Find(counts, count => count.Spot is { } name && Identifier.Same(name, spot)) ?? counts.FirstOrDefault();
+            var row = before?.Row ?? length;
+            return new(strip, spot, FromStart: null, PlanterRow: null, row)
+            {
+                Rows = before?.Rows ?? 1,
+                Watched = Array.Find(watched, each => Identifier.Same(each.Spot, spot))?.Row ?? length,
+            };
+        }
     }
 }

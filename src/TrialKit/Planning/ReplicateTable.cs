@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TrialKit.Numerics;
+using TrialKit.Numerics.Distributions;
 using TrialKit.Numerics.Power;
 using TrialKit.Quantities;
 
@@ -8,7 +9,9 @@ namespace TrialKit.Planning;
 /// <summary>How many pairs or blocks a trial needs.</summary>
 /// <remarks>
 /// The two-sided t test of the difference of two treatments by the noncentral t distribution (Lenth 1989, Appl. Statist. 38:185-189, AS 243):
-/// its standard error is sqrt(2) CV / sqrt(replicates), with (treatments - 1)(replicates - 1) degrees of freedom.
+/// its standard error is sqrt(2) CV / sqrt(replicates), with (treatments - 1)(replicates - 1) degrees of freedom. With three treatments or
+/// more the difference is one of a treatment from the control and must pass the critical value of Dunnett's two-sided test (1955, J. Amer.
+/// Statist. Assoc. 50:1096-1121), as it is judged.
 /// </remarks>
 /// <param name="cv">Spread of a strip within its block, in percent of the mean, above 0.</param>
 /// <param name="treatments">Treatments, 2 or more.</param>
@@ -16,6 +19,9 @@ namespace TrialKit.Planning;
 /// <param name="power">The chance asked, above half the level and below 1.</param>
 public sealed class ReplicateTable(double cv, int treatments, ConfidenceLevel level, double power)
 {
+    // The critical value of several comparisons is a search over a double integral: each is found once.
+    private readonly Dictionary<int, double> alphas = [];
+
     /// <summary>The most replicates that are looked at.</summary>
     public const int Most = 10_000;
 
@@ -59,7 +65,7 @@ public sealed class ReplicateTable(double cv, int treatments, ConfidenceLevel le
         return new(
             replicates,
             df,
-            TTestPower.NoncentralityFor(Power, df, Level.Alpha) * Error(replicates),
+            TTestPower.NoncentralityFor(Power, df, AlphaOfOne(replicates)) * Error(replicates),
             difference is { } asked ? PowerAt(replicates, asked) : null,
             difference is { } furthest && Treatments > 2 ? BlockPower.Power(Treatments, replicates, furthest, Cv, Level.Alpha) : null,
             SmallestExactP(Treatments, replicates));
@@ -78,7 +84,7 @@ public sealed class ReplicateTable(double cv, int treatments, ConfidenceLevel le
     {
         Checks.AtLeast(replicates, 2);
         Checks.Finite(difference);
-        return TTestPower.Power(Math.Abs(difference) / Error(replicates), (Treatments - 1) * (replicates - 1), Level.Alpha, Rejection.TrueDirection);
+        return TTestPower.Power(Math.Abs(difference) / Error(replicates), (Treatments - 1) * (replicates - 1), AlphaOfOne(replicates), Rejection.TrueDirection);
     }
 
     /// <summary>The fewest replicates that show a difference with the power asked; null when <see cref="Most"/> do not suffice.</summary>
@@ -87,6 +93,24 @@ public sealed class ReplicateTable(double cv, int treatments, ConfidenceLevel le
     {
         Checks.Positive(Math.Abs(difference), nameof(difference));
         return FewestReplicates.Find(replicates => PowerAt(replicates, difference) >= Power, Most);
+    }
+
+    /// <summary>The two-sided level of one comparison by itself that keeps the level of all those with the control.</summary>
+    private double AlphaOfOne(int replicates)
+    {
+        if (Treatments == 2)
+        {
+            return Level.Alpha;
+        }
+
+        if (!alphas.TryGetValue(replicates, out var alpha))
+        {
+            var df = (Treatments - 1) * (replicates - 1);
+            int[] others = [.. Enumerable.Repeat(replicates, Treatments - 1)];
+            alphas.Add(replicates, alpha = 2 * StudentT.UpperTail(Dunnett.CriticalValueTwoSided(Level.Alpha, replicates, others, df), df));
+        }
+
+        return alpha;
     }
 
     private double Error(int replicates) => Math.Sqrt(2) * Cv / Math.Sqrt(replicates);

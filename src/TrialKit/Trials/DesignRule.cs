@@ -33,7 +33,7 @@ public enum DesignRule
     /// <summary>Visits to a spot follow each other in time.</summary>
     VisitsInOrder,
 
-    /// <summary>A flagged spot was visited at least twice.</summary>
+    /// <summary>A flagged spot was visited at least twice; until it was, it takes no part in timing.</summary>
     VisitedTwice,
 
     /// <summary>Cumulative counts do not fall (a warning: plants die, and the highest count so far is used).</summary>

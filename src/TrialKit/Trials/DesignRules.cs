@@ -120,7 +120,8 @@ public static class DesignRules
         var seeds = SeedsExpected(draft, spot);
         if (visits.Length == 1)
         {
-            yield return Error(DesignRule.VisitedTwice, spot, $"spot '{spot.Spot}' of strip '{spot.Strip}' has one visit only", "at least two visits to a spot");
+            // While the season runs that is how it stands after the first evening.
+            yield return Warning(DesignRule.VisitedTwice, spot, item: null, $"spot '{spot.Spot}' of strip '{spot.Strip}' has one visit only", "a second visit; until then the spot takes no part in timing");
         }
 
         var highest = 0;
@@ -232,13 +233,14 @@ public static class DesignRules
 
     private static IEnumerable<RuleViolation> Weather(TrialDraft draft)
     {
-        if ((draft.SoilTemperature ?? draft.Weather) is not { } series || draft.Emergence.IsEmpty)
+        EmergenceSpot[] timed = [.. draft.Emergence.Where(spot => spot.IsTimed)];
+        if ((draft.SoilTemperature ?? draft.Weather) is not { } series || timed.Length == 0)
         {
             yield break;
         }
 
-        var first = draft.Emergence.Min(spot => spot.Strip.Planted);
-        var last = DateOnly.FromDateTime(draft.Emergence.Max(spot => spot.Visits[^1].At).AddTicks(-1));
+        var first = timed.Min(spot => spot.Strip.Planted);
+        var last = DateOnly.FromDateTime(timed.Max(spot => spot.Visits[^1].At).AddTicks(-1));
         var missing = series.MissingDays(first, last).ToArray();
         if (missing.Length > 0)
         {

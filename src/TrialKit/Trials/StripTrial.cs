@@ -77,6 +77,12 @@ public sealed class StripTrial
     /// <summary>The seed that strips and spots were drawn with; null when they were not drawn here.</summary>
     public long? PlanSeed => draft.PlanSeed;
 
+    /// <summary>The mark that tells this plan from any other; null when the strips were not drawn here.</summary>
+    public string? PlanId => draft.PlanId;
+
+    /// <summary>Whether there is something to analyse: a count, a weight, a value, or a spot that was visited twice.</summary>
+    public bool HasResults => !StandCounts.IsEmpty || Emergence.Any(spot => spot.IsTimed) || !Plants.IsEmpty || !Harvests.IsEmpty || !Measurements.IsEmpty;
+
     /// <summary>Whether nothing has been measured yet: a plan, with or without strips.</summary>
     public bool IsPlan => StandCounts.IsEmpty && Emergence.IsEmpty && Plants.IsEmpty && Harvests.IsEmpty && Measurements.IsEmpty;
 

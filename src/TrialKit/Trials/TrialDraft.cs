@@ -66,6 +66,9 @@ public sealed record TrialDraft
     /// <summary>The seed that strips and spots were drawn with; null when they were not drawn here.</summary>
     public long? PlanSeed { get; init; }
 
+    /// <summary>The mark that tells this plan from any other; null when the strips were not drawn here.</summary>
+    public string? PlanId { get; init; }
+
     /// <summary>Air temperatures; null when there are none.</summary>
     public TemperatureSeries? Weather { get; init; }
 

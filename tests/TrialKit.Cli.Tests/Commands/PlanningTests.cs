@@ -101,6 +101,82 @@ public class PlanningTests
     }
 
     [Fact]
+    public void Run_PlanReplaced_GetsAnotherMark()
+    {
+        using var scratch = new Scratch();
+        var trial = Planned(scratch);
+        string Mark() => File.ReadLines(Path.Combine(trial, "plan.toml")).Single(line => line.StartsWith("id = ", StringComparison.Ordinal));
+        var first = Mark();
+
+        Assert.Equal(ExitCode.Done, Cli.Run("plan", trial, "--seed", "43", "--replace").Exit);
+        Assert.NotEqual(first, Mark());
+    }
+
+    [Fact]
+    public void Run_EveningAfterTheFirstVisit_IsNoDeadEnd()
+    {
+        using var scratch = new Scratch();
+        var trial = Planned(scratch);
+        var visits = File.ReadLines(Path.Combine(trial, "spots.csv")).Skip(1).Select(line => line.Split(',')).Select(cells => $"{cells[0]},{cells[1]},2026-05-10 17:00,0,17.424\n");
+        File.WriteAllText(Path.Combine(trial, "emergence.csv"), "strip,spot,date,plants,length_ft\n" + string.Concat(visits));
+
+        var check = Cli.Run("check", trial);
+        Assert.Equal(ExitCode.Done, check.Exit);
+        Assert.Single(check.Error.Split('\n'), line => line.Contains("TK333", StringComparison.Ordinal));
+        Assert.Single(check.Error.Split('\n'), line => line.Contains("TK126", StringComparison.Ordinal));
+        Assert.Contains("trialkit sheets", check.Out, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Done, Cli.Run("sheets", trial, "--page").Exit);
+        var (exit, _, error) = Cli.Run("analyze", trial);
+        Assert.Equal(ExitCode.DataErrors, exit);
+        Assert.Contains("timing begins with the second visit", error, StringComparison.Ordinal);
+
+        // Counts of another kind are analysed meanwhile.
+        MakeUpCounts(trial);
+        Assert.Equal(ExitCode.Done, Cli.Run("analyze", trial).Exit);
+        Assert.Equal(ExitCode.Done, Cli.Run("report", trial, "--output", scratch.In("r.pdf")).Exit);
+    }
+
+    [Theory]
+    [InlineData("a day twice", "2026-05-10,2026-05-10", "each day once")]
+    [InlineData("too early", "2026-05-03", "before planting")]
+    public void Run_SheetsForImpossibleVisits_ExitWithUsage(string situation, string visits, string reason)
+    {
+        using var scratch = new Scratch();
+
+        var (exit, _, error) = Cli.Run("sheets", Planned(scratch), "--visits", visits);
+
+        Assert.True(exit == ExitCode.Usage, situation);
+        Assert.Contains(reason, error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("10", 5)]
+    [InlineData("5", 14)]
+    public void Run_ReplicatesOfTheGuide_PrintsTheFiguresOfTheGuide(string difference, int pairs)
+    {
+        var guide = File.ReadAllText(Path.Combine(Repository.Root, "docs", "guide", "laying-out-a-fair-trial.md"));
+        var (_, printed, _) = Cli.Run("replicates", "--cv", "5", "--difference", difference);
+
+        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"takes {pairs} pairs"), printed.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $" {pairs} pairs "), guide, StringComparison.Ordinal);
+        Assert.Matches(@"\n +3 +2 .*\.25\s", printed);
+    }
+
+    [Theory]
+    [InlineData("--cv is 'abc'; a number was expected", new[] { "--cv", "abc" })]
+    [InlineData("--treatments is '2.5'; a whole number was expected", new[] { "--cv", "5", "--treatments", "2.5" })]
+    [InlineData("one of them was expected", new[] { "--cv", "5", "--from", "nowhere" })]
+    [InlineData("both were expected", new[] { "--cv", "5", "--strip-cost", "20" })]
+    public void Run_ReplicatesOfFaultyOptions_SaysWhatWasExpected(string reason, string[] options)
+    {
+        var (exit, _, error) = Cli.Run(["replicates", .. options]);
+
+        Assert.Equal(ExitCode.Usage, exit);
+        Assert.Contains(reason, error, StringComparison.Ordinal);
+        Assert.DoesNotContain("System.", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Run_PlanOfATrialInUse_IsRefusedEvenWithReplace()
     {
         using var scratch = new Scratch();
@@ -220,7 +296,7 @@ public class PlanningTests
         var text = new StringBuilder("strip,spot,date,length_ft,plants,planter_row\n");
         foreach (var (cells, index) in File.ReadLines(Path.Combine(trial, "spots.csv")).Skip(1).Select((line, index) => (line.Split(','), index)))
         {
-            text.Append(CultureInfo.InvariantCulture, $"{cells[0]},{cells[1]},2026-06-08,{cells[4]},{28 + (index % 5)},{cells[3]}\n");
+            text.Append(CultureInfo.InvariantCulture, $"{cells[0]},{cells[1]},2026-06-08,{cells[5]},{28 + (index % 5)},{cells[4]}\n");
         }
 
         File.WriteAllText(Path.Combine(trial, "stand-counts.csv"), text.ToString());

@@ -115,11 +115,17 @@ public class FieldPageTests
             Assert.True(size[0] <= Width && size[1] <= Height, $"{mode}: {size[0]} by {size[1]}");
             var small = await phone.Page.EvaluateAsync<string[]>($"[...document.querySelectorAll('button,select,input')].filter(e => e.offsetParent && (e.getBoundingClientRect().height < {LeastButton} || e.getBoundingClientRect().width < {LeastButton})).map(e => e.id || e.textContent)");
             Assert.True(small.Length == 0, $"{mode}: {string.Join(", ", small)}");
+            await phone.Page.EvaluateAsync("document.querySelector('main').scrollTop = 0");
             var contrast = await phone.Page.EvaluateAsync<double>(LeastContrast);
             Assert.True(contrast >= 7, FormattableString.Invariant($"{mode}: contrast {contrast}"));
             if (mode == "visits")
             {
                 await ShowAFallingCount(phone);
+            }
+
+            if (mode == "plants")
+            {
+                await ShowAPlantBeforeTheLast(phone);
             }
 
             await phone.Picture($"field-page-{mode}");
@@ -138,13 +144,156 @@ public class FieldPageTests
         await phone.Page.SetInputFilesAsync("#import", new[]
         {
             Payload("yield.csv", "strip,yield\nS01,180\n"),
-            Payload("stand-counts.csv", "strip,spot,date,length_ft,plants,planter_row\nS01,A,2026-05-20,17.424,30,4\nS99,A,2026-05-20,17.424,30,4\n"),
+            Payload("stand-counts.csv", "strip,spot,date,length_ft,plants,rows,planter_row\nS01,A,2026-05-20,17.424,30,1,4\nS01,B,2026-05-20,17.424,1x,1,4\nS01,C,5/20/2026,17.424,31,1,4\nS99,A,2026-05-20,17.424,30,1,4\n"),
         });
         await phone.Page.WaitForFunctionAsync("document.getElementById('imported').textContent.includes('stand-counts.csv')");
 
         var told = await phone.Page.TextContentAsync("#imported");
         Assert.Contains("yield.csv: not a table saved by this page", told, StringComparison.Ordinal);
-        Assert.Contains("1 rows read, 1 rows belong to no stop", told, StringComparison.Ordinal);
+        Assert.Contains("1 rows read, 1 rows belong to no stop of this trial, 1 rows hold no number where one was expected, 1 rows hold no date such as 2026-05-10", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Page_OlderOrOtherTable_DoesNotTakeThePlaceOfWhatIsThereUnasked()
+    {
+        using var planned = new PlannedTrial();
+        await using var phone = await Phone.Open(planned);
+        await phone.Type("30");
+        await phone.Page.ClickAsync("#open-tables");
+        const string Head = "strip,spot,date,length_ft,plants,rows,planter_row\n";
+        var (strip, spot) = (FieldWalk.Stops(planned.Trial)[0].Strip, FieldWalk.Stops(planned.Trial)[0].Spot);
+
+        await Import($"{Head}{strip},{spot},2026-05-09,17.424,12,1,4\n", "1 older than what is on this phone, which is kept");
+        Assert.Equal("30", await phone.Page.TextContentAsync("#figure"));
+        await Import($"{Head}{strip},{spot},2026-05-10,17.424,13,1,4\n", "1 differ from what is on this phone, which is kept");
+        Assert.Equal("30", await phone.Page.TextContentAsync("#figure"));
+        var asked = string.Empty;
+        phone.Page.Dialog += async (_, dialog) =>
+        {
+            asked = dialog.Message;
+            await dialog.AcceptAsync();
+        };
+        await Import($"{Head}{strip},{spot},2026-05-10,17.424,13,1,4\n", "1 rows read.");
+        Assert.Contains("differs from this phone in 1 row", asked, StringComparison.Ordinal);
+        Assert.Equal("13", await phone.Page.TextContentAsync("#figure"));
+        await Import($"{Head}{strip},{spot},2026-05-11,17.424,31,1,4\n", "1 rows read.");
+        Assert.Equal("31", await phone.Page.TextContentAsync("#figure"));
+
+        async Task Import(string table, string told)
+        {
+            await phone.Page.SetInputFilesAsync("#import", Payload("stand-counts.csv", table));
+            await Assertions.Expect(phone.Page.Locator("#imported")).ToContainTextAsync(told);
+        }
+    }
+
+    [Fact]
+    public async Task Page_DateOfAVisitPutRight_MovesItsCounts()
+    {
+        using var planned = new PlannedTrial();
+        await using var phone = await Phone.Open(planned);
+        await phone.Page.ClickAsync("#mode-visits");
+        await phone.Type("7");
+        await phone.Page.ClickAsync("#done");
+        await phone.Type("8");
+        await phone.Page.FillAsync("#visit-at", "2026-05-09T16:30");
+
+        Assert.Contains("2 counts move", await phone.Page.TextContentAsync("#warning"), StringComparison.Ordinal);
+        var visits = (await phone.Export())["emergence.csv"].Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal(3, visits.Length);
+        Assert.All(visits.Skip(1), line => Assert.Contains(",2026-05-09 16:30,", line, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Page_StrayTouchOnAStandCount_KeepsCountAndDay()
+    {
+        using var planned = new PlannedTrial();
+        await using var phone = await Phone.Open(planned);
+        await phone.Type("30");
+        var before = (await phone.Export())["stand-counts.csv"];
+        await phone.Page.ClickAsync("#close-tables");
+        await phone.Page.Clock.SetFixedTimeAsync(new DateTime(2026, 5, 16, 9, 15, 0, DateTimeKind.Utc));
+        await phone.Page.ReloadAsync();
+        Assert.Equal("2026-05-10", await phone.Page.InputValueAsync("#count-on"));
+        await phone.Type("5");
+        await phone.Page.ClickAsync("[data-key='back']");
+        Assert.Equal(before, (await phone.Export())["stand-counts.csv"]);
+        await phone.Page.ClickAsync("#close-tables");
+
+        // A figure typed over another takes its place; the day changes only when that is asked for.
+        await phone.Type("31");
+        Assert.Equal("31", await phone.Page.TextContentAsync("#figure"));
+        Assert.Equal("2026-05-10", await phone.Page.InputValueAsync("#count-on"));
+        await phone.Page.ClickAsync("#count-today");
+        Assert.Contains(",2026-05-16,17.424,31,", (await phone.Export())["stand-counts.csv"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Page_FallingCount_IsSaidOnceItIsWholeAndFromBothSides()
+    {
+        using var planned = new PlannedTrial();
+        await using var phone = await Phone.Open(planned);
+        await phone.Page.ClickAsync("#mode-visits");
+        await phone.Type("27");
+        await phone.Page.Clock.SetFixedTimeAsync(new DateTime(2026, 5, 13, 17, 30, 0, DateTimeKind.Utc));
+        await phone.Page.ClickAsync("#visit-new");
+        await phone.Type("2");
+        Assert.Empty((await phone.Page.TextContentAsync("#warning"))!);
+        await Assertions.Expect(phone.Page.Locator("#warning")).ToContainTextAsync("Fewer than last time (27)");
+        await phone.Type("9");
+        Assert.Empty((await phone.Page.TextContentAsync("#warning"))!);
+
+        // A hasty one is held up once.
+        await phone.Page.ClickAsync("#next");
+        await phone.Page.ClickAsync("#back");
+        await phone.Type("3");
+        await phone.Page.ClickAsync("#done");
+        Assert.Equal("0", await phone.Page.InputValueAsync("#stop"));
+        Assert.Contains("Fewer", await phone.Page.TextContentAsync("#warning"), StringComparison.Ordinal);
+        await phone.Page.ClickAsync("#done");
+        Assert.Equal("1", await phone.Page.InputValueAsync("#stop"));
+
+        await phone.Page.ClickAsync("#back");
+        await phone.Page.FillAsync("#visit-at", "2026-05-10T17:00");
+        Assert.Equal("27", await phone.Page.TextContentAsync("#figure"));
+        await phone.Page.ClickAsync("#next");
+        await phone.Page.ClickAsync("#back");
+        Assert.Contains("More than at the visit after it (3, 2026-05-13 17:30)", await phone.Page.TextContentAsync("#warning"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("2026-05-03T10:00", "before planting (2026-05-04)")]
+    [InlineData("2030-05-12T10:00", "still to come")]
+    public async Task Page_ImpossibleDateOfAVisit_IsSaid(string date, string warning)
+    {
+        using var planned = new PlannedTrial();
+        await using var phone = await Phone.Open(planned);
+        await phone.Page.ClickAsync("#mode-visits");
+        await phone.Page.FillAsync("#visit-at", date);
+
+        Assert.Contains(warning, await phone.Page.TextContentAsync("#warning"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Write_EntriesOfAPlan_AreKeptUnderItsMark()
+    {
+        using var planned = new PlannedTrial(passes: 2);
+        var plain = Id();
+        File.WriteAllText(planned.In("plan.toml"), "seed = 42\nid = \"0123456789abcdef\"\n");
+        var marked = Id();
+        File.WriteAllText(planned.In("trial.toml"), File.ReadAllText(planned.In("trial.toml")).Replace("date = 2026-05-04", "date = 2026-05-06", StringComparison.Ordinal).Replace("Drag chains", "Chains", StringComparison.Ordinal));
+        Assert.Equal(marked, Id());
+        File.WriteAllText(planned.In("plan.toml"), "seed = 43\nid = \"fedcba9876543210\"\n");
+        Assert.Equal(3, new[] { plain, marked, Id() }.Distinct().Count());
+
+        string Id()
+        {
+            using var stream = new MemoryStream();
+            FieldPage.Write(planned.Read(), stream);
+            var text = Encoding.UTF8.GetString(stream.ToArray());
+            Assert.Contains("\"pass\":1,\"row\":", text, StringComparison.Ordinal);
+            var start = text.IndexOf("const trial = {\"id\":\"", StringComparison.Ordinal);
+            return text.Substring(start, 40);
+        }
     }
 
     [Fact]
@@ -169,6 +318,22 @@ public class FieldPageTests
         await phone.Type("12");
         Assert.Contains("Fewer", await phone.Page.TextContentAsync("#warning"), StringComparison.Ordinal);
         Assert.True(await phone.Page.EvaluateAsync<bool>("document.getElementById('warning').getBoundingClientRect().bottom <= document.getElementById('keys').getBoundingClientRect().top"), "the keys cover the warning");
+    }
+
+    private static async Task ShowAPlantBeforeTheLast(Phone phone)
+    {
+        foreach (var position in new[] { "4.25", "10.5", "22" })
+        {
+            await phone.Type(position);
+            await phone.Page.ClickAsync("#done");
+        }
+
+        await phone.Type("9");
+        Assert.Contains("Before the last plant", await phone.Page.TextContentAsync("#warning"), StringComparison.Ordinal);
+        var list = await phone.Page.EvaluateAsync<double>("document.getElementById('plants').getBoundingClientRect().height");
+        Assert.True(list >= LeastButton, FormattableString.Invariant($"the list of plants is {list} high"));
+        Assert.True(await phone.Page.EvaluateAsync<bool>("(e => e.scrollWidth <= e.clientWidth)(document.getElementById('where'))"), "the place is cut");
+        Assert.True(await phone.Page.EvaluateAsync<bool>("document.getElementById('plants').getBoundingClientRect().top + 44 <= document.getElementById('keys').getBoundingClientRect().top"), "the keys cover the plants");
     }
 
     private static FilePayload Payload(string name, string text) => new() { Name = name, MimeType = "text/csv", Buffer = Encoding.UTF8.GetBytes(text) };

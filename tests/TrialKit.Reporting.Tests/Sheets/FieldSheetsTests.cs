@@ -44,6 +44,82 @@ public class FieldSheetsTests
     }
 
     [Fact]
+    public void Lay_TreatmentsThatDifferInTheirLastWord_AreToldApart()
+    {
+        using var planned = new PlannedTrial();
+        var toml = File.ReadAllText(planned.In("trial.toml"))
+            .Replace("label = \"none\"", "label = \"In-furrow 10-34-0 starter at 3 gal/ac\"", StringComparison.Ordinal)
+            .Replace("label = \"chains\"", "label = \"In-furrow 10-34-0 starter at 5 gal/ac\"", StringComparison.Ordinal);
+        File.WriteAllText(planned.In("trial.toml"), toml);
+        var layout = PdfReport.Lay(FieldSheets.Of(planned.Read(), PlannedTrial.Settings()));
+        var cells = layout.Pages.SelectMany(page => page.Items).OfType<PlacedText>().Where(text => text.Tag is not null)
+            .GroupBy(text => text.Tag!, ReferenceEqualityComparer.Instance)
+            .Select(cell => string.Join(' ', cell.Select(text => text.Text.Trim())))
+            .ToArray();
+
+        foreach (var rate in new[] { 3, 5 })
+        {
+            Assert.Equal(planned.Trial.Strips.Length / 2, cells.Count(cell => cell.Replace("- ", "-", StringComparison.Ordinal) == $"In-furrow 10-34-0 starter at {rate} gal/ac"));
+        }
+
+        Assert.DoesNotContain(cells, cell => cell.Contains('\u2026', StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void Of_StripsOfSeveralPasses_NameThePass(int passes)
+    {
+        using var planned = new PlannedTrial(passes: passes);
+        var forms = FieldSheets.Of(planned.Trial, PlannedTrial.Settings()).Blocks.OfType<FormGrid>().ToArray();
+
+        foreach (var form in new[] { forms[1], forms[2] })
+        {
+            var place = form.Columns.Select(column => column.Header).ToList().IndexOf("Pass");
+            Assert.Equal(passes > 1, place >= 0);
+            Assert.True(place < 0 || form.Rows[^1][place] == NumberText.Count(FieldWalk.Stops(planned.Trial)[^1].Pass!.Value));
+        }
+    }
+
+    [Fact]
+    public void Of_VisitSheet_SaysTheLengthOfRowAndHasRoomForTheHour()
+    {
+        using var planned = new PlannedTrial();
+        var document = FieldSheets.Of(planned.Trial, PlannedTrial.Settings(PageSize.Letter, new DateOnly(2026, 5, 10)));
+        var visits = document.Blocks.OfType<FormGrid>().ElementAt(2);
+
+        Assert.Contains(document.Blocks.OfType<Paragraph>(), paragraph => string.Concat(paragraph.Text.Runs.Select(run => run.Text)).Contains("stands along 17 ft 5 in of row", StringComparison.Ordinal));
+        Assert.Equal("Date, hour", visits.Rows[0][0]);
+        Assert.All(visits.Rows[0].Skip(1), cell => Assert.Empty(cell));
+    }
+
+    [Fact]
+    public void Of_TrialCountedInOtherLengths_AsksForThoseLengths()
+    {
+        using var planned = new PlannedTrial();
+        File.Delete(planned.In("spots.csv"));
+        File.WriteAllText(planned.In("stand-counts.csv"), "strip,spot,date,length_ft,plants,rows\nS01,1,2026-06-08,10,40,2\n");
+        File.WriteAllText(planned.In("emergence.csv"), "strip,spot,date,plants,length_ft\nS01,1,2026-05-10 17:00,0,6\nS01,1,2026-05-12 17:00,9,6\n");
+        var document = FieldSheets.Of(planned.Read(), PlannedTrial.Settings());
+        var forms = document.Blocks.OfType<FormGrid>().ToArray();
+
+        Assert.Contains("2 rows of 10 ft", forms[1].Rows[0]);
+        Assert.Contains("6 ft", forms[2].Rows[1]);
+        Assert.DoesNotContain(document.Blocks.OfType<Paragraph>(), paragraph => paragraph.Text.Runs.Any(run => run.Text.Contains("times 1,000", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData(UnitSystem.Us, "Length cut, ft", "Width cut, ft", "Test weight, lb/bu")]
+    [InlineData(UnitSystem.Metric, "Length cut, m", "Width cut, m", "Test weight, kg/hl")]
+    public void Of_HarvestSheet_NamesEachUnit(UnitSystem units, params string[] heads)
+    {
+        using var planned = new PlannedTrial(units);
+        var harvest = FieldSheets.Of(planned.Trial, PlannedTrial.Settings()).Blocks.OfType<FormGrid>().Last();
+
+        Assert.All(heads, head => Assert.Contains(harvest.Columns, column => column.Header == head));
+    }
+
+    [Fact]
     public void Of_CountingSheets_FollowTheWalk()
     {
         using var planned = new PlannedTrial();

@@ -38,7 +38,7 @@ public class FieldWorkbookTests
         using var workbook = SpreadsheetDocument.Open(new MemoryStream(Write(planned)), isEditable: false);
         var book = workbook.WorkbookPart!;
 
-        Assert.Equal(["stand-counts", "emergence", "plants", "harvest", "_lists"], book.Workbook!.Descendants<Sheet>().Select(sheet => sheet.Name!.Value!));
+        Assert.Equal(["strips", "stand-counts", "emergence", "plants", "harvest", "_lists"], book.Workbook!.Descendants<Sheet>().Select(sheet => sheet.Name!.Value!));
         foreach (var name in new[] { "stand-counts", "emergence", "plants", "harvest" })
         {
             var part = Part(book, name);
@@ -58,6 +58,7 @@ public class FieldWorkbookTests
         using var asWorkbook = new PlannedTrial();
         WriteTables(asTables);
         File.WriteAllBytes(asWorkbook.In("trial.xlsx"), Write(asWorkbook));
+        File.Delete(asWorkbook.In("strips.csv"));
         Fill(asWorkbook);
 
         var expected = PlannedTrial.Records(asTables.Read());
@@ -95,7 +96,7 @@ public class FieldWorkbookTests
         var counts = new StringBuilder("strip,spot,date,length_ft,plants,planter_row\n");
         var visits = new StringBuilder("strip,spot,date,plants,length_ft\n");
         var plants = new StringBuilder("strip,spot,plant,position_in,first_seen,note\n");
-        var harvest = new StringBuilder("strip,weight_lb,moisture_pct\n");
+        var harvest = new StringBuilder("strip,weight_lb,moisture_pct,test_weight_lb_bu,note\n");
         for (var i = 0; i < stops.Length; i++)
         {
             counts.AppendLine(CultureInfo.InvariantCulture, $"{stops[i].Strip},{stops[i].Spot},2026-06-08,17.424,{Count(i, 1) + 2},{stops[i].PlanterRow}");
@@ -112,9 +113,17 @@ public class FieldWorkbookTests
         plants.AppendLine("S01,A,1,4.25,2026-05-13 17:30,").AppendLine("S01,A,2,10.5,2026-05-13 17:30,double");
         foreach (var strip in FieldWalk.Strips(planned.Trial))
         {
-            harvest.AppendLine(CultureInfo.InvariantCulture, $"{strip},{6800 + (10 * strip.Order)},17.9");
+            harvest.AppendLine(CultureInfo.InvariantCulture, $"{strip},{6800 + (10 * strip.Order)},17.9,56.5,lodged");
         }
 
+        var lines = File.ReadAllLines(planned.In("strips.csv"));
+        lines[0] = lines[0].Replace(",left_out,", ",planted,left_out,", StringComparison.Ordinal);
+        for (var i = 1; i < lines.Length; i++)
+        {
+            lines[i] = lines[i].Replace(",,pass", i == 1 ? ",2026-05-05,clogged row,pass" : ",,,pass", StringComparison.Ordinal);
+        }
+
+        File.WriteAllText(planned.In("strips.csv"), string.Join('\n', lines) + "\n");
         File.WriteAllText(planned.In("stand-counts.csv"), counts.ToString().ReplaceLineEndings("\n"));
         File.WriteAllText(planned.In("emergence.csv"), visits.ToString().ReplaceLineEndings("\n"));
         File.WriteAllText(planned.In("plants.csv"), plants.ToString().ReplaceLineEndings("\n"));
@@ -141,6 +150,11 @@ public class FieldWorkbookTests
             }
         }
 
+        // What came out otherwise at planting.
+        var record = Part(book, "strips");
+        var first = FieldWalk.Strips(planned.Trial)[0];
+        Set(record, 2, "planted", first.Planted.AddDays(1).ToDateTime(TimeOnly.MinValue));
+        Set(record, 2, "left_out", "clogged row");
         var plants = Part(book, "plants");
         foreach (var (row, name, position, note) in new[] { (2, "1", 4.25, ""), (3, "2", 10.5, "double") })
         {
@@ -158,6 +172,8 @@ public class FieldWorkbookTests
         {
             Set(harvest, i + 2, "weight_lb", 6800 + (10 * strips[i].Order!.Value));
             Set(harvest, i + 2, "moisture_pct", 17.9);
+            Set(harvest, i + 2, "test_weight_lb_bu", 56.5);
+            Set(harvest, i + 2, "note", "lodged");
         }
     }
 

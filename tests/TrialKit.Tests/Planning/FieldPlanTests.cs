@@ -136,6 +136,38 @@ public class FieldPlanTests
         Assert.DoesNotContain(FieldPlan.Draw(PlanTrial.Of(2, PlanTrial.Field), 1).Findings, finding => finding.Id == "few-replicates");
     }
 
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public void Draw_StripsOfSeveralPasses_NameThePassThatIsCounted(int passes)
+    {
+        var plan = FieldPlan.Draw(PlanTrial.Of(2, PlanTrial.Field with { PassesPerStrip = passes }), 1);
+
+        foreach (var place in plan.Spots)
+        {
+            var strip = plan.Strips.Single(planned => planned.Strip == place.Spot.Strip);
+            Assert.Equal(strip.FirstPass + ((passes - 1) / 2), place.Spot.Pass);
+            Assert.InRange(place.Across.Feet, 20 * (place.Spot.Pass!.Value - 1), 20 * place.Spot.Pass.Value);
+        }
+    }
+
+    [Theory]
+    [InlineData(2, true)]
+    [InlineData(3, false)]
+    public void Draw_HalvesOfThePlanter_SaysWhereATreatmentStaysOnOneSideOfTheField(int passes, bool said)
+    {
+        for (var seed = 0; seed < 20; seed++)
+        {
+            var plan = FieldPlan.Draw(PlanTrial.Of(2, PlanTrial.Field with { Share = StripShare.PlanterHalf, Replicates = passes }), seed);
+            var isLeft = plan.Strips[0].Strip.Treatment.Name == "t1";
+            var finding = plan.Findings.SingleOrDefault(each => each.Id == "one-side");
+
+            Assert.Equal(said, finding is not null);
+            Assert.True(finding is null || finding.Message.Contains(isLeft ? "Treatment 1 lies left" : "Treatment 1 lies right", StringComparison.Ordinal), finding?.Message);
+        }
+    }
+
     public static TheoryData<string, int, FieldSpace?> Refusals() => new()
     {
         { "no-field", 2, null },

@@ -26,5 +26,21 @@ public class FieldWalkTests
         Assert.Equal(["S1 east", "S1 west", "S2 A"], FieldWalk.Stops(trial).Select(stop => $"{stop.Strip} {stop.Spot}"));
     }
 
+    [Fact]
+    public void Stops_VisitsAndCountsOfOtherLengths_KeepEachTheirOwn()
+    {
+        var trial = StripTrial.Create(SmallTrial.Draft with
+        {
+            StandCounts = [SmallTrial.Count(SmallTrial.First, "1", 60) with { Rows = 2 }],
+            Emergence = [SmallTrial.Spot(SmallTrial.First, "A", 20, (5, 0), (7, 12)) with { Row = Length.FromFeet(6) }],
+        });
+
+        var stop = FieldWalk.Stops(trial).Single(each => each.Strip == SmallTrial.First && each.Spot == "A");
+
+        Assert.Equal(SmallTrial.ThousandthAcre.Feet, stop.Row.Feet, Tolerances.ClosedForm);
+        Assert.Equal(2, stop.Rows);
+        Assert.Equal(6, stop.Watched.Feet, Tolerances.ClosedForm);
+    }
+
     private static PlannedSpot Spot(Strip strip, string name, double feet) => new(strip, name, Length.FromFeet(feet), PlanterRow: 3, SmallTrial.ThousandthAcre);
 }

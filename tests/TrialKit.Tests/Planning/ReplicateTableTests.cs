@@ -1,7 +1,9 @@
 using System.Globalization;
+using TrialKit.Analysis;
 using TrialKit.Planning;
 using TrialKit.Quantities;
 using TrialKit.Tests.Numerics;
+using TrialKit.Trials;
 using static TrialKit.Tests.ReferenceData;
 
 namespace TrialKit.Tests.Planning;
@@ -38,6 +40,39 @@ public class ReplicateTableTests
         }
 
         Assert.True(rows > 20, $"{rows} rows");
+    }
+
+    [Fact]
+    public void PowerAt_ThreeTreatments_IsThatOfTheTestThatJudges()
+    {
+        // Simulated with 400,000 draws of three means and an error of 2(n - 1) degrees of freedom, Dunnett's critical value among them.
+        var table = new ReplicateTable(5, 3, ConfidenceLevel.FromAlpha(0.10), 0.8);
+
+        Assert.Equal(0.69, table.PowerAt(4, 10), Tolerances.SimulatedPower);
+        Assert.Equal(0.81, table.PowerAt(5, 10), Tolerances.SimulatedPower);
+        Assert.Equal(5, table.Required(10));
+    }
+
+    [Fact]
+    public void Detectable_OfAnEarlierTrial_IsWhatItsOwnAnalysisSays()
+    {
+        var plan = PlanTrial.Of(3, PlanTrial.Field with { Replicates = 4 });
+        Strip[] strips = [.. FieldPlan.Draw(plan, 1).Strips.Select(planned => planned.Strip)];
+        var analysis = TrialAnalysis.Of(StripTrial.Create(SmallTrial.Draft with
+        {
+            Treatments = plan.Treatments,
+            Design = plan.Design,
+            Strips = [.. strips],
+            Measurements = [.. strips.Select((strip, i) => new StripMeasurement(strip, Spot: null, "vigor", 50 + (i * i % 7), Unit: null))],
+        }));
+        var measure = Assert.Single(analysis.Measures);
+        var contrast = measure.Contrasts.First();
+        var mean = measure.Values.Analysed.Average(entry => entry.Value);
+        var cv = EarlierVariation.Of(analysis, measure.Measure.Id)!.Cv;
+
+        var row = new ReplicateTable(cv, analysis.Trial.Treatments.Length, analysis.Trial.Design.Level, 0.8).Row(contrast.Estimate!.Replicates);
+
+        Close.Relative(100 * contrast.Detectable!.Value / mean, row.Detectable, Tolerances.CriticalValueOfSeveral, "three treatments in four blocks");
     }
 
     [Fact]

@@ -21,11 +21,20 @@ internal static class TrialProblems
     public static Problem PlannedSpotTwice(ProblemLocation at, string spot, string strip) => Error("TK305", at,
         $"spot {Wording.Quote(spot)} of strip {Wording.Quote(strip)} is listed a second time", "each spot once in a strip was expected");
 
-    public static Problem LeftOut(ProblemLocation at, string column) => Warning("TK306", at,
+    /// <summary>The code of a row without a value.</summary>
+    public const string LeftOutCode = "TK306";
+
+    /// <summary>The code of a spot with one visit.</summary>
+    public const string VisitedTwiceCode = "TK333";
+
+    public static Problem LeftOut(ProblemLocation at, string column) => Warning(LeftOutCode, at,
         $"column {Wording.Quote(column)} is not recorded, so the row is left out", "a value was expected");
 
     public static Problem NewPlantsNotRecorded(ProblemLocation at, string column) => Error("TK307", at,
         $"column {Wording.Quote(column)} is not recorded", "every visit's new plants were expected, since the plants standing are their sum; 0 is written 0");
+
+    public static Problem UnknownLetter(ProblemLocation at, string note) => Warning("TK308", at,
+        $"the note {Wording.Quote(note)} is a letter without a meaning", "d (double), v (volunteer), x (died) or words were expected");
 
     /// <summary>A rule of the design that the records break.</summary>
     public static Problem Broken(ProblemLocation at, RuleViolation violation) => new(
@@ -47,7 +56,7 @@ internal static class TrialProblems
         DesignRule.CountIsPossible => "TK330",
         DesignRule.NotBeforePlanting => "TK331",
         DesignRule.VisitsInOrder => "TK332",
-        DesignRule.VisitedTwice => "TK333",
+        DesignRule.VisitedTwice => VisitedTwiceCode,
         DesignRule.CumulativeCountsDoNotFall => "TK334",
         DesignRule.FirstVisitFindsNothing => "TK335",
         DesignRule.PlantsWithinSeeds => "TK336",

@@ -12,6 +12,7 @@ internal sealed class PlannedSpotReader(TableSource source, StripIndex strips, P
 {
     private const string Name = "spots";
     private const int MostRows = 1000;
+    private const int MostPasses = 10_000;
 
     /// <summary>Reads every row.</summary>
     public RecordTable<PlannedSpot> Read()
@@ -49,7 +50,8 @@ internal sealed class PlannedSpotReader(TableSource source, StripIndex strips, P
         var name = cells.Require(row, table[Schema.RequiredSpot]) ? cells.Name(row, table[Schema.RequiredSpot]) : null;
         var from = cells.Require(row, table[Schema.FromStart]) ? cells.Length(row, table[Schema.FromStart], zeroAllowed: true) : null;
         var planterRow = cells.Count(row, table[Schema.PlanterRow], least: 1, MostRows);
+        var pass = cells.Count(row, table[Schema.Pass], least: 1, MostPasses);
         var length = cells.Length(row, table[Schema.Length], zeroAllowed: false);
-        return strip is null || name is null || from is null ? null : new PlannedSpot(strip, name, from.Value, planterRow, length);
+        return strip is null || name is null || from is null ? null : new PlannedSpot(strip, name, from.Value, planterRow, length) { Pass = pass };
     }
 }

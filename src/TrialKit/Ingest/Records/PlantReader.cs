@@ -58,7 +58,13 @@ internal sealed class PlantReader(TableSource source, StripIndex strips, Problem
             return null;
         }
 
-        return new Plant(strip, spot, name, position, seen, collars, depth, mesocotyl, Fate(note), note);
+        var fate = Fate(note);
+        if (fate == PlantFate.Ordinary && note?.Trim() is { Length: 1 } letter && char.IsLetter(letter[0]))
+        {
+            problems.Add(TrialProblems.UnknownLetter(cells.At(row, table[Schema.Note]), letter));
+        }
+
+        return new Plant(strip, spot, name, position, seen, collars, depth, mesocotyl, fate, note);
     }
 
     private static PlantFate Fate(string? note)
@@ -66,6 +72,17 @@ internal sealed class PlantReader(TableSource source, StripIndex strips, Problem
         if (note is null)
         {
             return PlantFate.Ordinary;
+        }
+
+        // A letter by itself is what the sheet asks for where there is no room for a word.
+        switch (note.Trim().ToUpperInvariant())
+        {
+            case "D":
+                return PlantFate.Double;
+            case "V":
+                return PlantFate.Volunteer;
+            case "X":
+                return PlantFate.Died;
         }
 
         var words = note.Split([' ', ',', ';', '.', ':', '(', ')'], StringSplitOptions.RemoveEmptyEntries);

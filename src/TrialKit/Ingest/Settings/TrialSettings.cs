@@ -79,6 +79,9 @@ internal sealed record TrialSettings
     /// <summary>The seed that <c>plan.toml</c> keeps; null when there is no such file or no seed in it.</summary>
     public long? PlanSeed { get; init; }
 
+    /// <summary>The mark of the plan that <c>plan.toml</c> keeps; null when there is none.</summary>
+    public string? PlanId { get; init; }
+
     public ImmutableArray<Treatment> Treatments { get; init; } = [];
 
     /// <summary>Where working time of a treatment stands first; null when none is given.</summary>

@@ -23,11 +23,12 @@ internal static class Schema
 
     public static readonly Column FromStart = new("from_start", UnitKinds.Length, Required: true);
     public static readonly Column PlanterRow = new("planter_row");
-    public static readonly IReadOnlyList<Column> Spots = [Strip, RequiredSpot, FromStart, PlanterRow, Length];
+    public static readonly Column Pass = new("pass");
+    public static readonly IReadOnlyList<Column> Spots = [Strip, RequiredSpot, FromStart, Pass, PlanterRow, Length];
 
     public static readonly Column Date = new("date");
     public static readonly Column RequiredPlants = new("plants", Required: true);
-    public static readonly IReadOnlyList<Column> StandCounts = [Strip, Spot, Date, RequiredLength, RequiredPlants, Rows, PlanterRow];
+    public static readonly IReadOnlyList<Column> StandCounts = [Strip, Spot, Date, RequiredLength, RequiredPlants, Rows, PlanterRow, Note];
 
     public static readonly Column RequiredDate = new("date", Required: true);
     public static readonly Column Plants = new("plants");
@@ -46,7 +47,7 @@ internal static class Schema
     public static readonly Column Weight = new("weight", UnitKinds.Weight, Required: true);
     public static readonly Column Moisture = new("moisture", UnitKinds.Share, Required: true);
     public static readonly Column TestWeight = new("test_weight", UnitKinds.TestWeight);
-    public static readonly IReadOnlyList<Column> Harvest = [Strip, Weight, Moisture, Length, Width, TestWeight];
+    public static readonly IReadOnlyList<Column> Harvest = [Strip, Weight, Moisture, Length, Width, TestWeight, Note];
 
     public static readonly Column Measure = new("measure", Required: true);
     public static readonly Column Value = new("value", Required: true);
