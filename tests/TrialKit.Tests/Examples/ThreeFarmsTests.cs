@@ -27,7 +27,7 @@ public class ThreeFarmsTests
     [Fact]
     public void Pool_ThreeFarms_HoldsTheMeanTruthInEveryRange()
     {
-        var pooled = PooledTrials.Of([.. ThreeFarms.Plans.Select(plan => new PooledSite(plan.Name, TrialAnalysis.Of(TrialReader.Read(ExampleTrialWriter.FolderOf(plan)).Trial!)))]);
+        var pooled = PooledTrials.Of([.. ThreeFarms.Plans.Select(plan => PooledSite.Of(plan.Name, TrialAnalysis.Of(TrialReader.Read(ExampleTrialWriter.FolderOf(plan)).Trial!)))]);
         var yield = pooled.Comparisons.Single(comparison => comparison.Measure.Id == "yield");
         var truth = ThreeFarms.Plans.Average(plan => plan.Treatments[1].Yield - plan.Treatments[0].Yield);
 

@@ -52,9 +52,9 @@ public class TopicsAgainstTheLibraryTests
         {
             var strip = analysis.Strips.Evenness.First(each => each.Strip.Treatment.Name == treatment);
 
-            Assert.Equal(Full(exercise, $"{prefix}mean"), strip.MeanLag, PrintedFigures * 10);
-            Assert.Equal(Full(exercise, $"{prefix}within"), strip.PercentWithin48HoursOfFirst, PrintedFigures * 100);
-            Assert.Equal(Full(exercise, $"{prefix}late"), strip.PercentLate, PrintedFigures * 100);
+            Assert.Equal(Full(exercise, $"{prefix}mean"), strip.MeanLag!.Value, PrintedFigures * 10);
+            Assert.Equal(Full(exercise, $"{prefix}within"), strip.PercentWithin48HoursOfFirst!.Value, PrintedFigures * 100);
+            Assert.Equal(Full(exercise, $"{prefix}late"), strip.PercentLate!.Value, PrintedFigures * 100);
             if (prefix.Length == 0)
             {
                 Assert.Contains(strip.Lags, lag => lag.BehindNeighbours is { } days && Math.Abs(days - Full(exercise, "neighbours")) < PrintedFigures * 10);

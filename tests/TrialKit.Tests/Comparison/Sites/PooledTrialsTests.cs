@@ -92,7 +92,7 @@ public class PooledTrialsTests
         double[] effects = [0, 1 + shift, 0.55 - shift, 0.1];
         double[] noise = [0.2, -0.3, 0.1, 0.0, -0.2, 0.3, 0.1, -0.1, 0.05, 0.15, -0.25, 0.2];
         int[] strips = [.. Enumerable.Range(0, 12)];
-        return new(name, TrialAnalysis.Of(ComparisonTrial.Blocks([.. strips.Select(strip => 10 + (strip / 4) + effects[strip % 4] + noise[strip])], [.. strips.Select(strip => strip / 4)], [.. strips.Select(strip => strip % 4)], ["none", "a", "b", "c"], control: 0)));
+        return PooledSite.Of(name, TrialAnalysis.Of(ComparisonTrial.Blocks([.. strips.Select(strip => 10 + (strip / 4) + effects[strip % 4] + noise[strip])], [.. strips.Select(strip => strip / 4)], [.. strips.Select(strip => strip % 4)], ["none", "a", "b", "c"], control: 0)));
     }
 
     private static byte[] Written()

@@ -55,7 +55,7 @@ public class SitePoolingTests
         double[] d = [1, 1.2, 0.8, 1.1], level = [0, 3, 1, 5];
         var sites = Enumerable.Range(0, 3).Select(site => ($"site {site}", Comparison: ComparisonTrial.Compare(ComparisonTrial.Pairs([.. d.Select((value, pair) => 10 + (8 * site) + level[pair] + value)], [.. level.Select(value => 10 + (8 * site) + value)])))).ToArray();
 
-        var finding = Assert.Single(SitePooling.Of(ComparisonTrial.Score, sites[0].Comparison.Contrasts[0].Pair, sites, default)!.Findings, finding => finding.Id == "mixed-model-singular");
+        var finding = Assert.Single(SitePooling.Of(ComparisonTrial.Score, sites[0].Comparison.Contrasts[0].Pair, [.. sites.Select(site => (site.Item1, SiteMeasure.Of(site.Comparison)))], default)!.Findings, finding => finding.Id == "mixed-model-singular");
 
         Assert.Contains("no variance for site by treatment;", finding.Message, StringComparison.Ordinal);
     }
