@@ -182,6 +182,10 @@ internal static class UnevenEmergence
         return new InventedTrial("Closing wheels, a teaching sheet", "Do plants come up more evenly when the closing wheels press harder?", [("usual", "As usual"), ("firm", "Pressed harder")], strips).Files(
             InventedTrial.Table("stand-counts.csv", "strip,spot,date,length_ft,plants", strips.Select(strip => string.Create(CultureInfo.InvariantCulture, $"{strip.Name},A,{counted:yyyy-MM-dd},{feet},{n}"))),
             InventedTrial.Table(
+                "emergence.csv",
+                "strip,spot,date,plants,length_ft",
+                strips.Zip(rows).SelectMany(each => each.Second.Mornings.Select(day => string.Create(CultureInfo.InvariantCulture, $"{each.First.Name},A,{InventedTrial.Planted.AddDays(day):yyyy-MM-dd} 08:00,{each.Second.UpBy(day)},{feet}")))),
+            InventedTrial.Table(
                 "plants.csv",
                 "strip,spot,plant,position_in,first_seen",
                 strips.Zip(rows).SelectMany(each => each.Second.Days.Select((day, plant) => string.Create(CultureInfo.InvariantCulture, $"{each.First.Name},A,{plant + 1},{SeedInches * (plant + 1)},{InventedTrial.Planted.AddDays(day):yyyy-MM-dd} 08:00")))));
@@ -192,6 +196,9 @@ internal static class UnevenEmergence
     {
         public int[] Lags { get; } = [.. Days.Select(day => day - Days.Min())];
 
+        /// <summary>The mornings of the walks: from the day before the first plant to that of the last.</summary>
+        public IEnumerable<int> Mornings => Enumerable.Range(Days.Min() - 1, Days.Max() - Days.Min() + 2);
+
         public int Late => Lags.Count(lag => lag > Harmless);
 
         public Rounded LatePercent => Percent(Late);
@@ -199,6 +206,8 @@ internal static class UnevenEmergence
         public Rounded Loss => ((Rounded)Points / Days.Length).To(1);
 
         private int Points => Lags.Sum(lag => PercentADay * Math.Max(0, lag - Harmless));
+
+        public int UpBy(int day) => Days.Count(each => each <= day);
 
         public static Row Drawn(InventedNumbers data, int n, (int Least, int Most) late)
         {

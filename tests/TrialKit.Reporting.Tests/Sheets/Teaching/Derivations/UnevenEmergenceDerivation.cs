@@ -13,8 +13,8 @@ internal static class UnevenEmergenceDerivation
         decimal[] costs =
         [
             hand.Round(yield * loss / 100, 1),
-            hand.Round(yield * sheet.Find("two leaves late: yield -([0-9.]+) %")[0] / 100, 1),
-            hand.Round(yield * sheet.Find("10 to 12 days late: 25, 50, 75 % of plants, all +yield -([0-9.]+),")[0] / 100, 1),
+            hand.Round(yield * sheet.Find("two leaves late: yield −([0-9.]+) %")[0] / 100, 1),
+            hand.Round(yield * sheet.Find("10 to 12 days late: 25, 50, 75 % of plants, all +yield −([0-9.]+),")[0] / 100, 1),
         ];
         yield return Derived.Of("single", costs[0]);
         yield return Derived.Of("sixth", costs[1]);
