@@ -87,7 +87,7 @@ internal static class UnevenEmergence
             ],
             [.. first.LagSteps(Usual), .. isFirst ? [] : second.LagSteps(Firm)])
         {
-            Remark = "A plant is dated by the walk that found it. That delay is the same for all and leaves the lag.",
+            Remark = "A plant is dated by the walk that found it. With a walk every morning the delay is half a day on average for all and hardly moves a mean lag; with walks days apart it does, and no lag should be read from them.",
         };
         yield return new(
             "What percent of the plants came within two days of the first? What percent more than three days behind it? One decimal.",
