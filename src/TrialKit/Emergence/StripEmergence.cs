@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
+using TrialKit.Numerics;
 using TrialKit.Numerics.Distributions;
 using TrialKit.Numerics.EventTimes;
-using TrialKit.Numerics;
 using TrialKit.Quantities;
 using TrialKit.Results;
 using TrialKit.Trials;

@@ -1,5 +1,5 @@
-using TrialKit.Tests.Comparison;
 using TrialKit.Season;
+using TrialKit.Tests.Comparison;
 
 namespace TrialKit.Tests.Season;
 

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using TrialKit.Reporting.Document;
-using TrialKit.Reporting.Sheets.Teaching;
 using TrialKit.Reporting.PlainText;
+using TrialKit.Reporting.Sheets.Teaching;
 
 namespace TrialKit.Reporting.Tests.Sheets.Teaching;
 
