@@ -138,7 +138,7 @@ public class TrialReportTests
 
     private static (TrialAnalysis Analysis, ReportDocument Document) Read(string name)
     {
-        var reading = TrialReader.Read(Path.Combine(Repository(), "example-trials", name));
+        var reading = TrialReader.Read(Path.Combine(Repository.Root, "example-trials", name));
         var analysis = TrialAnalysis.Of(reading.Trial!);
         var settings = new ReportSettings(
             PageSize.Letter,
@@ -154,15 +154,4 @@ public class TrialReportTests
     }
 
     private static string Squeeze(string text) => string.Concat(text.Where(letter => !char.IsWhiteSpace(letter)));
-
-    private static string Repository()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder!.FullName, "TrialKit.sln")))
-        {
-            folder = folder.Parent;
-        }
-
-        return folder.FullName;
-    }
 }

@@ -95,16 +95,5 @@ public class WorkedComparisonTests
 
     private static TrialAnalysis Analysis(string example) => Analyses.GetOrAdd(example, Read);
 
-    private static TrialAnalysis Read(string example) => TrialAnalysis.Of(TrialReader.Read(Path.Combine(Root(), "example-trials", example)).Trial!);
-
-    private static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "TrialKit.sln")))
-        {
-            folder = folder.Parent!;
-        }
-
-        return folder.FullName;
-    }
+    private static TrialAnalysis Read(string example) => TrialAnalysis.Of(TrialReader.Read(Path.Combine(Repository.Root, "example-trials", example)).Trial!);
 }
