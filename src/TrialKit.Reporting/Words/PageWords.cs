@@ -79,7 +79,7 @@ internal static class PageWords
             var range = text.Range(unshown.Min(contrast => contrast.Interval!.Value.Low), unshown.Max(contrast => contrast.Interval!.Value.High), words);
             var least = unshown.Where(contrast => contrast.Detectable is not null).MaxBy(contrast => contrast.Detectable);
             return least is { Estimate: { } estimate, Detectable: { } detectable }
-                ? $"{range}; {NumberText.CountWord(estimate.Replicates).ToLowerInvariant()} {replicates} like these would usually show {text.Amount(detectable)}"
+                ? $"{range}; {NumberText.CountWord(estimate.Replicates).ToLowerInvariant()} {replicates} like these {VerdictSentence.Usually(measure, detectable, text.Amount(detectable))}"
                 : range;
         }
     }
